@@ -1,0 +1,2 @@
+//! The command line of Cold Chassis.
+fn main() {}

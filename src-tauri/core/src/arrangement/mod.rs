@@ -1,0 +1,23 @@
+//! How the line side of a unit can be built: the factors, which combinations exist, and the network
+//! of each in a state with faults.
+//!
+//! Nothing here knows how anybody finds out which arrangement a unit has.
+
+mod factors;
+mod fault;
+mod file;
+mod state;
+mod universe;
+mod values;
+mod wiring;
+
+pub use factors::{
+    Arrangement, Cord, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
+    SwitchLeg,
+};
+pub use fault::{Fault, FaultSet, fault_sets};
+pub use file::{ExposureFile, read_exposure};
+pub use state::{PlugWay, Selector, State, Switch, states};
+pub use universe::{ArrangementId, COUNT, all, find};
+pub use values::{Spread, Values, defaults};
+pub use wiring::{Ports, Touched, Wiring, touched};

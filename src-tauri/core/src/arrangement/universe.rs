@@ -1,0 +1,84 @@
+//! Every arrangement that exists, in one fixed order.
+
+use std::sync::LazyLock;
+
+use super::factors::{
+    Arrangement, Cord, Isolation, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
+    SwitchLeg,
+};
+
+/// How many arrangements exist.
+pub const COUNT: usize = 6945;
+
+/// The place of an arrangement in [`all`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct ArrangementId(pub u16);
+
+static ALL: LazyLock<Vec<Arrangement>> = LazyLock::new(|| {
+    let mut found = Vec::with_capacity(COUNT);
+    for &isolation in Isolation::ALL {
+        if isolation.has_line() {
+            push_lines(&mut found, isolation);
+        } else {
+            found.push(Arrangement {
+                isolation,
+                line: None,
+            });
+        }
+    }
+    found
+});
+
+/// Every arrangement, by isolation first.
+pub fn all() -> &'static [Arrangement] {
+    &ALL
+}
+
+/// The place of an arrangement, if it exists.
+pub fn find(arrangement: &Arrangement) -> Option<ArrangementId> {
+    let place = all().iter().position(|other| other == arrangement)?;
+    u16::try_from(place).ok().map(ArrangementId)
+}
+
+fn push_lines(found: &mut Vec<Arrangement>, isolation: Isolation) {
+    for &cord in Cord::ALL {
+        for &near_pin in NearPin::ALL {
+            for &line_capacitor in LineCapacitor::ALL {
+                for &line_capacitor_class in LineCapacitorClass::ALL {
+                    for &switch_leg in SwitchLeg::ALL {
+                        for &reach in Reach::ALL {
+                            let line = LineSide {
+                                cord,
+                                near_pin,
+                                line_capacitor,
+                                line_capacitor_class,
+                                switch_leg,
+                                reach,
+                            };
+                            let arrangement = Arrangement {
+                                isolation,
+                                line: Some(line),
+                            };
+                            if arrangement.contradiction().is_none() {
+                                found.push(arrangement);
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{COUNT, all, find};
+
+    #[test]
+    fn as_many_exist_as_the_design_counts_and_each_is_found() {
+        assert_eq!(all().len(), COUNT);
+        for (place, arrangement) in all().iter().enumerate().step_by(97) {
+            assert_eq!(find(arrangement).unwrap().0 as usize, place);
+        }
+    }
+}

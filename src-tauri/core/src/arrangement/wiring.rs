@@ -1,0 +1,352 @@
+//! The network of an arrangement in a state with faults.
+//!
+//! [`Wiring`] is all that the network depends on, packed into one number: many arrangements, states
+//! and fault sets share one network, and it is solved once for all of them.
+
+use super::factors::{
+    Arrangement, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
+    SwitchLeg,
+};
+use super::fault::{Fault, FaultSet};
+use super::state::{Selector, State, Switch};
+use super::values::{Values, defaults};
+use crate::body::Posture;
+use crate::circuit::{Network, Node, Thevenin};
+
+const HOT: Node = Node::at(1);
+const NEUTRAL: Node = Node::at(2);
+const CUT_PIN: Node = Node::at(3);
+const FAR: Node = Node::at(4);
+const NEAR: Node = Node::at(5);
+const CHASSIS: Node = Node::at(6);
+
+/// All that a network depends on but the values of its parts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Wiring(u32);
+
+const HOT_IS_NEAR: u32 = 1 << 3;
+const NEUTRAL_OPEN: u32 = 1 << 4;
+const NEAR_SWITCHED: u32 = 1 << 5;
+const FAR_SWITCHED: u32 = 1 << 6;
+const SWITCHED_OFF: u32 = 1 << 7;
+const NEAR_CAPACITOR: u32 = 1 << 8;
+const FAR_CAPACITOR: u32 = 1 << 9;
+const CLASS_Y: u32 = 1 << 10;
+const NEAR_SHORTED: u32 = 1 << 11;
+const FAR_SHORTED: u32 = 1 << 12;
+const NETWORK_SHORTED: u32 = 1 << 13;
+const AERIAL_SHORTED: u32 = 1 << 14;
+const BREAKDOWN: u32 = 1 << 15;
+const STRAY_FAR: u32 = 1 << 16;
+const STRAY_NEAR: u32 = 1 << 17;
+const EARTHED: u32 = 1 << 18;
+
+/// The nodes a person can touch, and how.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Touched {
+    /// Nothing.
+    Nothing,
+    /// The chassis.
+    Chassis(Posture),
+    /// The aerial terminal.
+    Aerial,
+    /// The chassis and the aerial terminal: closed no longer.
+    ChassisAndAerial,
+    /// The chassis and the common, held in use.
+    ChassisAndCommon,
+}
+
+/// What a person can touch of a line side with these faults.
+pub fn touched(line: &LineSide, faults: FaultSet) -> Touched {
+    let barrier_lost = faults.has(Fault::LostBarrier);
+    match line.reach {
+        Reach::Closed if barrier_lost => Touched::Chassis(Posture::Touching),
+        Reach::Closed => Touched::Nothing,
+        Reach::AerialTerminal if barrier_lost => Touched::ChassisAndAerial,
+        Reach::AerialTerminal => Touched::Aerial,
+        Reach::Exposed => Touched::Chassis(Posture::Touching),
+        Reach::Handheld => Touched::Chassis(Posture::Holding),
+        Reach::CommonExposed => Touched::ChassisAndCommon,
+    }
+}
+
+/// The nodes of interest as seen from outside.
+#[derive(Clone, Copy, Debug)]
+pub struct Ports {
+    /// The chassis.
+    pub chassis: Thevenin,
+    /// The second touched node, where there is one: common or aerial terminal.
+    pub second: Option<Thevenin>,
+    /// Current in the earth path with nobody touching, A rms; 0 without such a path.
+    pub earth_amperes: f64,
+}
+
+impl Wiring {
+    /// The wiring of an arrangement in a state with faults; nothing for a unit without a line side.
+    pub fn of(arrangement: &Arrangement, state: State, faults: FaultSet) -> Option<Self> {
+        let line = arrangement.line?;
+        let mut bits = arrangement.isolation as u32;
+        let mut set = |flag: u32, condition: bool| bits |= if condition { flag } else { 0 };
+        set(HOT_IS_NEAR, hot_pin(state, faults) == line.near_pin);
+        set(NEUTRAL_OPEN, faults.has(Fault::NeutralOpen));
+        set(
+            NEAR_SWITCHED,
+            matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both),
+        );
+        set(
+            FAR_SWITCHED,
+            matches!(line.switch_leg, SwitchLeg::Far | SwitchLeg::Both),
+        );
+        set(
+            SWITCHED_OFF,
+            state.switch == Switch::Off && line.switch_leg != SwitchLeg::None,
+        );
+        let (near, far) = capacitor_legs(line.line_capacitor, state.selector);
+        let selector_shorted = faults.has(Fault::SelectorCapacitorShorted);
+        set(NEAR_CAPACITOR, near);
+        set(FAR_CAPACITOR, far);
+        set(
+            CLASS_Y,
+            line.line_capacitor_class == LineCapacitorClass::ClassY,
+        );
+        set(
+            NEAR_SHORTED,
+            faults.has(Fault::NearCapacitorShorted) || (selector_shorted && near),
+        );
+        set(
+            FAR_SHORTED,
+            faults.has(Fault::FarCapacitorShorted) || (selector_shorted && far),
+        );
+        set(NETWORK_SHORTED, faults.has(Fault::NetworkCapacitorShorted));
+        set(AERIAL_SHORTED, faults.has(Fault::AerialCapacitorShorted));
+        set(BREAKDOWN, faults.has(Fault::InsulationBreakdown));
+        set(STRAY_FAR, faults.has(Fault::StrayFar));
+        set(STRAY_NEAR, faults.has(Fault::StrayNear));
+        set(
+            EARTHED,
+            line.cord.is_earthed() && !faults.has(Fault::EarthOpen),
+        );
+        Some(Self(bits))
+    }
+
+    /// The packed number, of 19 bits.
+    pub const fn bits(self) -> u32 {
+        self.0
+    }
+
+    /// Whether the chassis has a path to earth.
+    pub const fn is_earthed(self) -> bool {
+        self.has(EARTHED)
+    }
+
+    const fn has(self, flag: u32) -> bool {
+        self.0 & flag != 0
+    }
+
+    fn isolation(self) -> Isolation {
+        Isolation::ALL
+            .get((self.0 & 7) as usize)
+            .copied()
+            .unwrap_or(Isolation::NoLine)
+    }
+
+    fn common(self) -> Node {
+        if self.isolation().has_own_common() {
+            NEAR
+        } else {
+            CHASSIS
+        }
+    }
+
+    /// The touched nodes and the earth current, for parts of these values.
+    ///
+    /// `contacts` are the voltages of the hot and the neutral contact against earth, V rms.
+    pub fn ports(self, touched: Touched, values: &Values, hertz: f64, contacts: [f64; 2]) -> Ports {
+        let net = self.network(values, hertz, contacts);
+        let (chassis, second) = match touched {
+            Touched::Nothing | Touched::Chassis(_) => (net.seen_from(CHASSIS), None),
+            Touched::ChassisAndCommon => {
+                let [chassis, common] = net.seen_from_both(CHASSIS, NEAR);
+                (chassis, Some(common))
+            }
+            Touched::Aerial | Touched::ChassisAndAerial => self.with_aerial(&net, values),
+        };
+        let earth_amperes = if self.is_earthed() {
+            chassis.volts.norm() / values.earth_ohm
+        } else {
+            0.0
+        };
+        Ports {
+            chassis,
+            second,
+            earth_amperes,
+        }
+    }
+
+    /// The aerial terminal hangs on the common by its capacitor alone.
+    fn with_aerial(self, net: &Network, values: &Values) -> (Thevenin, Option<Thevenin>) {
+        let (chassis, common) = if self.common() == CHASSIS {
+            let chassis = net.seen_from(CHASSIS);
+            (chassis, chassis)
+        } else {
+            let [chassis, common] = net.seen_from_both(CHASSIS, NEAR);
+            (chassis, common)
+        };
+        let capacitor = net.reactance(values.aerial_farad);
+        let short = num_complex::Complex64::new(defaults::SHORT.value, 0.0);
+        let series = if self.has(AERIAL_SHORTED) {
+            short * capacitor / (short + capacitor)
+        } else {
+            capacitor
+        };
+        (chassis, Some(common.through(series)))
+    }
+
+    /// The network between the outlet contacts, earth and the chassis.
+    pub fn network(self, values: &Values, hertz: f64, contacts: [f64; 2]) -> Network {
+        let mut net = Network::new(hertz);
+        net.hold(HOT, contacts[0]);
+        net.hold(NEUTRAL, contacts[1]);
+        let far = self.feed(&mut net, Leg::Far);
+        let near = self.feed(&mut net, Leg::Near);
+        self.across_the_line(&mut net, values, far, near);
+        self.to_the_chassis(&mut net, values, far, near);
+        if self.is_earthed() {
+            net.resistor(CHASSIS, Node::EARTH, values.earth_ohm);
+        }
+        net
+    }
+
+    /// Pin, conductor and switch of a leg; gives the leg's own node.
+    fn feed(self, net: &mut Network, leg: Leg) -> Node {
+        let (end, switched, stray) = match leg {
+            Leg::Far => (FAR, FAR_SWITCHED, STRAY_FAR),
+            Leg::Near => (NEAR, NEAR_SWITCHED, STRAY_NEAR),
+        };
+        let pin = self.pin(net, leg);
+        let switch = match (self.has(switched), self.has(SWITCHED_OFF)) {
+            (false, _) => 0.0,
+            (true, false) => defaults::CONDUCTOR.value,
+            (true, true) => defaults::OPEN_SWITCH.value,
+        };
+        net.resistor(pin, end, defaults::CONDUCTOR.value + switch);
+        self.short_if(net, stray, pin);
+        end
+    }
+
+    /// The node of a leg's pin: its outlet contact, unless the supply's neutral is cut there.
+    fn pin(self, net: &mut Network, leg: Leg) -> Node {
+        let is_hot = self.has(HOT_IS_NEAR) == (leg == Leg::Near);
+        if is_hot {
+            HOT
+        } else if self.has(NEUTRAL_OPEN) {
+            net.resistor(HOT, CUT_PIN, defaults::NEUTRAL_PULL.value);
+            CUT_PIN
+        } else {
+            NEUTRAL
+        }
+    }
+
+    /// Heaters, plate supply or primary between the legs.
+    fn across_the_line(self, net: &mut Network, values: &Values, far: Node, near: Node) {
+        let running = !self.has(SWITCHED_OFF);
+        if self.isolation().has_heater_string() {
+            let cold = values.heater_ohm / defaults::HEATER_RATIO.value;
+            net.resistor(far, near, if running { values.heater_ohm } else { cold });
+            if running {
+                net.resistor(far, near, values.load_ohm);
+            }
+        } else {
+            let off = defaults::PRIMARY_OFF.value;
+            net.resistor(far, near, if running { values.primary_ohm } else { off });
+        }
+    }
+
+    /// Whatever joins the legs to the chassis.
+    fn to_the_chassis(self, net: &mut Network, values: &Values, far: Node, near: Node) {
+        match self.isolation() {
+            Isolation::LineTied | Isolation::HeaterTransformer | Isolation::Autotransformer => {
+                net.resistor(near, CHASSIS, defaults::JOINT.value);
+            }
+            Isolation::LineRectified => {
+                let hot_rail = if self.has(HOT_IS_NEAR) { near } else { far };
+                net.resistor(hot_rail, CHASSIS, defaults::RECTIFIER.value);
+            }
+            Isolation::LineFloated => {
+                net.resistor(near, CHASSIS, values.network_ohm);
+                net.capacitor(near, CHASSIS, values.network_farad);
+                self.short_if(net, NETWORK_SHORTED, near);
+            }
+            Isolation::LineInsulated => {
+                net.resistor(near, CHASSIS, defaults::INSULATION.value);
+                net.capacitor(near, CHASSIS, defaults::STRAY.value);
+                self.short_if(net, BREAKDOWN, near);
+            }
+            Isolation::Isolating => {
+                net.capacitor(far, CHASSIS, values.winding_farad);
+                net.capacitor(near, CHASSIS, values.winding_farad);
+                net.resistor(far, CHASSIS, defaults::INSULATION.value);
+                self.short_if(net, BREAKDOWN, far);
+            }
+            Isolation::NoLine => {}
+        }
+        self.line_capacitors(net, values, far, near);
+    }
+
+    fn line_capacitors(self, net: &mut Network, values: &Values, far: Node, near: Node) {
+        let usual = if self.has(CLASS_Y) {
+            defaults::CLASS_Y
+        } else {
+            defaults::LINE_CAPACITOR
+        };
+        let farads = values.line_capacitor_farad.unwrap_or(usual.value);
+        if self.has(NEAR_CAPACITOR) {
+            net.capacitor(near, CHASSIS, farads);
+        }
+        if self.has(FAR_CAPACITOR) {
+            net.capacitor(far, CHASSIS, farads);
+        }
+        self.short_if(net, NEAR_SHORTED, near);
+        self.short_if(net, FAR_SHORTED, far);
+    }
+
+    fn short_if(self, net: &mut Network, flag: u32, node: Node) {
+        if self.has(flag) {
+            net.resistor(node, CHASSIS, defaults::SHORT.value);
+        }
+    }
+}
+
+/// The pin on the hot contact once the outlet's faults are counted.
+fn hot_pin(state: State, faults: FaultSet) -> NearPin {
+    match (state.hot_pin(), faults.has(Fault::OutletReversed)) {
+        (pin, false) => pin,
+        (NearPin::A, true) => NearPin::B,
+        (NearPin::B, true) => NearPin::A,
+    }
+}
+
+/// Whether there is a line capacitor on the near and on the far leg.
+fn capacitor_legs(capacitor: LineCapacitor, selector: Option<Selector>) -> (bool, bool) {
+    match capacitor {
+        LineCapacitor::None => (false, false),
+        LineCapacitor::NearLeg => (true, false),
+        LineCapacitor::FarLeg => (false, true),
+        LineCapacitor::BothLegs => (true, true),
+        LineCapacitor::Selector => (
+            selector == Some(Selector::Near),
+            selector == Some(Selector::Far),
+        ),
+    }
+}
+
+/// Node voltages of one case for comparison with an outside solver, V rms against earth.
+impl Wiring {
+    /// Chassis, common and aerial terminal as seen from outside, whatever the reach.
+    pub fn all_ports(self, values: &Values, hertz: f64, contacts: [f64; 2]) -> [Thevenin; 3] {
+        let net = self.network(values, hertz, contacts);
+        let (chassis, aerial) = self.with_aerial(&net, values);
+        let common = net.seen_from(self.common());
+        [chassis, common, aerial.unwrap_or(common)]
+    }
+}

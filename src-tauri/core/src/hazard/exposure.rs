@@ -1,0 +1,235 @@
+//! Outcomes at one voltage for all arrangements, each distinct network solved once.
+//!
+//! Values that nobody has read lie somewhere in a range; the ends of the ranges are the corners at
+//! which an arrangement is judged. The memory is for one supply, one voltage and one knowledge of
+//! the parts: when any of these changes, a new [`Exposures`] is made.
+
+use rustc_hash::FxHashMap;
+
+use crate::arrangement::{
+    Arrangement, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, Reach, Spread, State,
+    Touched, Values, Wiring, defaults, touched,
+};
+use crate::body::{Body, Impedance, Posture};
+use crate::supply::{Feed, Supply};
+
+use super::outcome::{Outcome, outcome};
+
+/// What is known of the parts' values.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Parts {
+    /// Line capacitor, F; nothing takes the range of its class.
+    pub line_capacitor: Option<Spread>,
+    /// Resistor between common and chassis, Ω.
+    pub network_ohm: Spread,
+    /// Capacitor between common and chassis, F.
+    pub network_farad: Spread,
+    /// Capacitor to the aerial terminal, F.
+    pub aerial: Spread,
+    /// Each winding end to the chassis, F.
+    pub winding: Spread,
+    /// Heater string, hot, Ω.
+    pub heater_ohm: f64,
+}
+
+impl Default for Parts {
+    fn default() -> Self {
+        Self {
+            line_capacitor: None,
+            network_ohm: Spread::NETWORK_OHM,
+            network_farad: Spread::NETWORK_FARAD,
+            aerial: Spread::AERIAL,
+            winding: Spread::WINDING,
+            heater_ohm: defaults::HEATERS.value,
+        }
+    }
+}
+
+/// One choice of ends: a bit for each part, set for the high end.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub struct Corner(u8);
+
+const NETWORK_OHM: u8 = 1;
+const NETWORK_FARAD: u8 = 1 << 1;
+const LINE_CAPACITOR: u8 = 1 << 2;
+const AERIAL: u8 = 1 << 3;
+const WINDING: u8 = 1 << 4;
+
+impl Parts {
+    /// The corners that make a difference to an arrangement.
+    pub fn corners(&self, arrangement: &Arrangement) -> impl Iterator<Item = Corner> + use<> {
+        let open = self.open_parts(arrangement);
+        // The subsets of the open bits, counted up with the carry kept inside the mask.
+        let mut next = Some(0u8);
+        std::iter::from_fn(move || {
+            let corner = next?;
+            let following = corner.wrapping_sub(open) & open;
+            next = (following != 0).then_some(following);
+            Some(Corner(corner))
+        })
+    }
+
+    fn open_parts(&self, arrangement: &Arrangement) -> u8 {
+        let Some(line) = arrangement.line else {
+            return 0;
+        };
+        let open = |flag: u8, relevant: bool, spread: Spread| {
+            if relevant && spread.low != spread.high {
+                flag
+            } else {
+                0
+            }
+        };
+        let floated = arrangement.isolation == Isolation::LineFloated;
+        let isolating = arrangement.isolation == Isolation::Isolating;
+        let capacitor = self.line_capacitor_spread(line.line_capacitor_class);
+        open(NETWORK_OHM, floated, self.network_ohm)
+            | open(NETWORK_FARAD, floated, self.network_farad)
+            | open(
+                LINE_CAPACITOR,
+                line.line_capacitor != LineCapacitor::None,
+                capacitor,
+            )
+            | open(AERIAL, line.reach == Reach::AerialTerminal, self.aerial)
+            | open(WINDING, isolating, self.winding)
+    }
+
+    fn line_capacitor_spread(&self, class: LineCapacitorClass) -> Spread {
+        self.line_capacitor.unwrap_or(match class {
+            LineCapacitorClass::Ordinary => Spread::LINE_CAPACITOR,
+            LineCapacitorClass::ClassY => Spread::CLASS_Y,
+        })
+    }
+
+    /// The values at a corner, for a line capacitor of this class.
+    pub fn values_at(&self, corner: Corner, class: LineCapacitorClass) -> Values {
+        let end = |flag: u8, spread: Spread| {
+            if corner.0 & flag != 0 {
+                spread.high
+            } else {
+                spread.low
+            }
+        };
+        Values {
+            line_capacitor_farad: Some(end(LINE_CAPACITOR, self.line_capacitor_spread(class))),
+            network_ohm: end(NETWORK_OHM, self.network_ohm),
+            network_farad: end(NETWORK_FARAD, self.network_farad),
+            aerial_farad: end(AERIAL, self.aerial),
+            winding_farad: end(WINDING, self.winding),
+            heater_ohm: self.heater_ohm,
+            ..Values::default()
+        }
+    }
+}
+
+/// Outcomes at one voltage, remembered.
+#[derive(Clone, Debug)]
+pub struct Exposures {
+    contacts: [f64; 2],
+    hertz: f64,
+    feed: Feed,
+    parts: Parts,
+    body: Impedance,
+    solved: FxHashMap<u32, Outcome>,
+}
+
+impl Exposures {
+    /// Nothing solved yet, for a supply at `volts` V rms and what is known of the parts.
+    pub fn new(supply: &Supply, volts: f64, parts: Parts) -> Self {
+        Self {
+            contacts: supply.contacts(volts),
+            hertz: supply.hertz,
+            feed: supply.feed,
+            parts,
+            body: Impedance::of(Body::default()),
+            solved: FxHashMap::default(),
+        }
+    }
+
+    /// What is known of the parts.
+    pub const fn parts(&self) -> &Parts {
+        &self.parts
+    }
+
+    /// Which contacts are hot.
+    pub const fn feed(&self) -> Feed {
+        self.feed
+    }
+
+    /// How many distinct networks have been solved.
+    pub fn solved(&self) -> usize {
+        self.solved.len()
+    }
+
+    /// What a person receives from an arrangement in a state with faults, at a corner.
+    pub fn outcome(
+        &mut self,
+        arrangement: &Arrangement,
+        state: State,
+        faults: FaultSet,
+        corner: Corner,
+    ) -> Outcome {
+        let (Some(line), Some(wiring)) = (arrangement.line, Wiring::of(arrangement, state, faults))
+        else {
+            return Outcome::BehindBarrier;
+        };
+        let touched = touched(&line, faults);
+        if touched == Touched::Nothing && !wiring.is_earthed() {
+            return Outcome::BehindBarrier;
+        }
+        let key = key(wiring, touched, corner);
+        if let Some(known) = self.solved.get(&key) {
+            return *known;
+        }
+        let values = self.parts.values_at(corner, line.line_capacitor_class);
+        let found = outcome(
+            wiring,
+            touched,
+            &values,
+            self.hertz,
+            self.contacts,
+            &self.body,
+        );
+        self.solved.insert(key, found);
+        found
+    }
+}
+
+/// Wiring, what is touched and the corner in one number: 19 + 3 + 5 bits.
+fn key(wiring: Wiring, touched: Touched, corner: Corner) -> u32 {
+    let touched = match touched {
+        Touched::Nothing => 0,
+        Touched::Chassis(Posture::Touching) => 1,
+        Touched::Chassis(Posture::Holding) => 2,
+        Touched::Aerial => 3,
+        Touched::ChassisAndAerial => 4,
+        Touched::ChassisAndCommon => 5,
+    };
+    wiring.bits() | touched << 19 | u32::from(corner.0) << 22
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Parts;
+    use crate::arrangement::{Isolation, LineCapacitor, Reach, all};
+
+    #[test]
+    fn an_arrangement_has_two_ends_for_each_of_its_open_parts() {
+        let parts = Parts::default();
+        for arrangement in all().iter().step_by(13) {
+            let line = arrangement.line;
+            let parts_open = [
+                arrangement.isolation == Isolation::LineFloated,
+                arrangement.isolation == Isolation::LineFloated,
+                line.is_some_and(|line| line.line_capacitor != LineCapacitor::None),
+                line.is_some_and(|line| line.reach == Reach::AerialTerminal),
+                arrangement.isolation == Isolation::Isolating,
+            ];
+            let expected = 1 << parts_open.iter().filter(|open| **open).count();
+            let corners: Vec<_> = parts.corners(arrangement).collect();
+            assert_eq!(corners.len(), expected, "{arrangement:?}");
+            let distinct: std::collections::HashSet<_> = corners.iter().collect();
+            assert_eq!(distinct.len(), expected);
+        }
+    }
+}

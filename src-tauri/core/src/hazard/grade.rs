@@ -1,0 +1,226 @@
+//! Grades an arrangement whose parts are only known within ranges.
+
+use crate::arrangement::{
+    Arrangement, Fault, FaultSet, LineSide, Reach, State, fault_sets, states,
+};
+use crate::body::{LET_GO_MA, STARTLE_MA};
+use crate::supply::Feed;
+
+use super::class::Class;
+use super::exposure::{Corner, Exposures};
+
+/// What the verdict quotes of an arrangement: its worst case.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Worst {
+    /// The class.
+    pub class: Class,
+    /// The fault margin; 3 is three or more.
+    pub margin: u8,
+    /// Touch current, mA rms.
+    pub milliamperes: f64,
+    /// The state; nothing for a unit without a line side.
+    pub state: Option<State>,
+    /// The faults.
+    pub faults: FaultSet,
+}
+
+impl Worst {
+    /// Whether this case is worse: by class, then fewest faults, then largest current.
+    pub fn is_worse_than(&self, other: &Self) -> bool {
+        if self.class != other.class {
+            return self.class.is_worse_than(other.class);
+        }
+        if self.margin != other.margin {
+            return self.margin < other.margin;
+        }
+        self.milliamperes > other.milliamperes
+    }
+}
+
+/// The largest current of a number of faults, and where it is.
+struct Largest {
+    milliamperes: f64,
+    state: Option<State>,
+    faults: FaultSet,
+}
+
+impl Exposures {
+    /// The worst class an arrangement can have, over the corners of its parts.
+    pub fn worst_class(&mut self, arrangement: &Arrangement) -> Class {
+        let mut worst = Class::NoLine;
+        for corner in self.parts().corners(arrangement) {
+            worst = worst.worse(self.class_at(arrangement, corner));
+            if worst == Class::Live {
+                break;
+            }
+        }
+        worst
+    }
+
+    /// The best class an arrangement can have, over the corners of its parts.
+    pub fn best_class(&mut self, arrangement: &Arrangement) -> Class {
+        let mut best = Class::Live;
+        for corner in self.parts().corners(arrangement) {
+            let class = self.class_at(arrangement, corner);
+            if best.is_worse_than(class) {
+                best = class;
+            }
+        }
+        best
+    }
+
+    /// The class at one corner. Stops at the first fault that settles it.
+    fn class_at(&mut self, arrangement: &Arrangement, corner: Corner) -> Class {
+        if arrangement.line.is_none() {
+            return Class::NoLine;
+        }
+        if arrangement.is_line_on_earth() {
+            return Class::Live;
+        }
+        let found = self
+            .largest(arrangement, corner, &[FaultSet::NONE])
+            .milliamperes;
+        if found >= LET_GO_MA.value {
+            Class::Live
+        } else if !self.single_fault_reaches(arrangement, corner) {
+            Class::TwoFaults
+        } else if found >= STARTLE_MA.value {
+            Class::Leaky
+        } else {
+            Class::OneFault
+        }
+    }
+
+    fn single_fault_reaches(&mut self, arrangement: &Arrangement, corner: Corner) -> bool {
+        let feed = self.feed();
+        states(arrangement).any(|state| {
+            Fault::ALL
+                .iter()
+                .filter(|fault| fault.exists(arrangement, feed))
+                .any(|&fault| {
+                    let faults = FaultSet::NONE.with(fault);
+                    let outcome = self.outcome(arrangement, state, faults, corner);
+                    outcome.milliamperes() >= LET_GO_MA.value
+                })
+        })
+    }
+
+    /// The worst case of an arrangement at the worst corner of its parts.
+    pub fn worst(&mut self, arrangement: &Arrangement) -> Worst {
+        let mut worst: Option<Worst> = None;
+        for corner in self.parts().corners(arrangement) {
+            let here = self.worst_at(arrangement, corner);
+            if worst.is_none_or(|worst| here.is_worse_than(&worst)) {
+                worst = Some(here);
+            }
+        }
+        worst.unwrap_or(NO_LINE)
+    }
+
+    fn worst_at(&mut self, arrangement: &Arrangement, corner: Corner) -> Worst {
+        if arrangement.line.is_none() {
+            return NO_LINE;
+        }
+        let [none, one, two] = sets_by_size(arrangement, self.feed());
+        let found = self.largest(arrangement, corner, &none);
+        let as_found_ma = found.milliamperes;
+        if arrangement.is_line_on_earth() || as_found_ma >= LET_GO_MA.value {
+            return found.as_worst(Class::Live, 0);
+        }
+        let single = self.largest(arrangement, corner, &one);
+        if single.milliamperes >= LET_GO_MA.value {
+            return single.as_worst(Class::from_margin(1, as_found_ma), 1);
+        }
+        let pair = self.largest(arrangement, corner, &two);
+        let margin = if pair.milliamperes >= LET_GO_MA.value {
+            2
+        } else {
+            3
+        };
+        pair.as_worst(Class::from_margin(margin, as_found_ma), margin)
+    }
+
+    fn largest(&mut self, arrangement: &Arrangement, corner: Corner, sets: &[FaultSet]) -> Largest {
+        let mut largest = Largest {
+            milliamperes: -1.0,
+            state: None,
+            faults: FaultSet::NONE,
+        };
+        for state in states(arrangement) {
+            for &faults in sets {
+                let current = self
+                    .outcome(arrangement, state, faults, corner)
+                    .milliamperes();
+                if current > largest.milliamperes {
+                    largest = Largest {
+                        milliamperes: current,
+                        state: Some(state),
+                        faults,
+                    };
+                }
+            }
+        }
+        largest
+    }
+
+    /// Whether losing a barrier lets 5 mA through; nothing where no barrier is left to lose.
+    pub fn is_live_inside(&mut self, arrangement: &Arrangement) -> bool {
+        if !Fault::LostBarrier.exists(arrangement, self.feed()) {
+            return false;
+        }
+        let lost = [FaultSet::NONE.with(Fault::LostBarrier)];
+        self.over_corners(arrangement, &lost) >= LET_GO_MA.value
+    }
+
+    /// The current that the earth conductor carries away, mA rms: what a person would receive with
+    /// the earth open from metal on the chassis; nothing for a cord without earth.
+    pub fn earth_leakage_ma(&mut self, arrangement: &Arrangement) -> Option<f64> {
+        let line = arrangement.line.filter(|line| line.cord.is_earthed())?;
+        let exposed = Arrangement {
+            line: Some(LineSide {
+                reach: Reach::Exposed,
+                ..line
+            }),
+            ..*arrangement
+        };
+        let open = [FaultSet::NONE.with(Fault::EarthOpen)];
+        Some(self.over_corners(&exposed, &open))
+    }
+
+    fn over_corners(&mut self, arrangement: &Arrangement, sets: &[FaultSet]) -> f64 {
+        let corners = self.parts().corners(arrangement);
+        corners
+            .map(|corner| self.largest(arrangement, corner, sets).milliamperes)
+            .fold(0.0, f64::max)
+    }
+}
+
+const NO_LINE: Worst = Worst {
+    class: Class::NoLine,
+    margin: 3,
+    milliamperes: 0.0,
+    state: None,
+    faults: FaultSet::NONE,
+};
+
+impl Largest {
+    fn as_worst(&self, class: Class, margin: u8) -> Worst {
+        Worst {
+            class,
+            margin,
+            milliamperes: self.milliamperes.max(0.0),
+            state: self.state,
+            faults: self.faults,
+        }
+    }
+}
+
+fn sets_by_size(arrangement: &Arrangement, feed: Feed) -> [Vec<FaultSet>; 3] {
+    let mut by_size = [Vec::new(), Vec::new(), Vec::new()];
+    for set in fault_sets(arrangement, feed) {
+        if let Some(same) = by_size.get_mut(set.len()) {
+            same.push(set);
+        }
+    }
+    by_size
+}

@@ -1,0 +1,18 @@
+//! What a person would receive from an arrangement, and the class that follows.
+//!
+//! States × faults → touch currents → fault margin → class. It does not know what has been found
+//! out about a unit; it is asked about one arrangement at a time, and remembers what it solved.
+
+mod class;
+mod exposure;
+mod grade;
+mod outcome;
+mod table;
+mod touch;
+
+pub use class::{Class, Severity, Signal, severity};
+pub use exposure::{Corner, Exposures, Parts};
+pub use grade::Worst;
+pub use outcome::{BREAKER_TRIPS_A, Outcome, outcome};
+pub use table::{Row, Table, table};
+pub use touch::touch_amperes;

@@ -1,0 +1,81 @@
+//! What happens to a person at one wiring: a current, a tripped breaker, or nothing in reach.
+
+use crate::arrangement::{Touched, Values, Wiring};
+use crate::body::{Impedance, Posture};
+use crate::circuit::Thevenin;
+use crate::figure::{Figure, Mark, Source};
+
+use super::touch::touch_amperes;
+
+/// Current in the earth path from which a branch breaker is taken to trip at once, A.
+pub const BREAKER_TRIPS_A: Figure = Figure::new(150.0, "A", Source::Model, Mark::Assumption);
+
+/// What a person receives in one state with one set of faults.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Outcome {
+    /// A current through the body.
+    Touch {
+        /// Touch current, mA rms.
+        milliamperes: f64,
+        /// Open-circuit voltage of the node that gives it, V rms.
+        open_circuit_volts: f64,
+    },
+    /// The earthed chassis carries so much that the breaker trips.
+    BreakerTrips,
+    /// Nothing joined to the circuit can be touched.
+    BehindBarrier,
+}
+
+impl Outcome {
+    /// The touch current, mA rms; 0 where nobody is in a circuit.
+    pub const fn milliamperes(self) -> f64 {
+        match self {
+            Self::Touch { milliamperes, .. } => milliamperes,
+            Self::BreakerTrips | Self::BehindBarrier => 0.0,
+        }
+    }
+}
+
+/// The outcome of a wiring for a person who touches these nodes.
+pub fn outcome(
+    wiring: Wiring,
+    touched: Touched,
+    values: &Values,
+    hertz: f64,
+    contacts: [f64; 2],
+    body: &Impedance,
+) -> Outcome {
+    if touched == Touched::Nothing && !wiring.is_earthed() {
+        return Outcome::BehindBarrier;
+    }
+    let ports = wiring.ports(touched, values, hertz, contacts);
+    if ports.earth_amperes >= BREAKER_TRIPS_A.value {
+        return Outcome::BreakerTrips;
+    }
+    let current = |posture: Posture, node: &Thevenin| Outcome::Touch {
+        milliamperes: 1e3
+            * touch_amperes(body, posture.worst_path().impedance_factor().value, node),
+        open_circuit_volts: node.volts.norm(),
+    };
+    let second = |posture| ports.second.as_ref().map(|node| current(posture, node));
+    match touched {
+        Touched::Nothing => Outcome::BehindBarrier,
+        Touched::Chassis(posture) => current(posture, &ports.chassis),
+        Touched::Aerial => second(Posture::Touching).unwrap_or(Outcome::BehindBarrier),
+        Touched::ChassisAndAerial => worse(
+            current(Posture::Touching, &ports.chassis),
+            second(Posture::Touching),
+        ),
+        Touched::ChassisAndCommon => worse(
+            current(Posture::Holding, &ports.chassis),
+            second(Posture::Holding),
+        ),
+    }
+}
+
+fn worse(first: Outcome, second: Option<Outcome>) -> Outcome {
+    match second {
+        Some(second) if second.milliamperes() > first.milliamperes() => second,
+        _ => first,
+    }
+}

@@ -1,0 +1,158 @@
+//! Keeps the record: an append-only log of human changes in SQLite, and views worked out from it.
+//!
+//! Each human action is one transaction that appends [`Event`]s and returns what [`Changed`]. For each
+//! (unit, inspection, subject) the winner is, among the events that no other of the same subject
+//! supersedes, the one with the largest (time, id): two devices that have the same events show the
+//! same, whatever order they got them in. Undo appends. Deleting leaves a tombstone and purges the rest.
+//!
+//! Invariants: no clock, no random source and no network here (times and ids are passed in); nothing
+//! of what a finding means; no row of the log is ever changed, and none deleted but by a purge.
+
+mod change;
+mod column;
+mod error;
+mod event;
+mod exchange;
+mod log;
+mod number;
+mod open;
+mod projection;
+mod purge;
+mod undo;
+mod verdict;
+mod view;
+
+#[cfg(test)]
+mod tests;
+
+pub use change::{Change, Claim};
+pub use error::{Result, StoreError};
+pub use event::{Action, Changed, Event, Stamp};
+pub use exchange::Outgoing;
+pub use open::SCHEMA_VERSION;
+pub use undo::Scope;
+pub use verdict::Verdict;
+pub use view::{Finding, Inspection, Unit, UnitFilter};
+
+use change::Level;
+use event::Key;
+use projection::Touched;
+use rusqlite::{Connection, TransactionBehavior};
+use std::collections::BTreeSet;
+use uuid::Uuid;
+
+/// Where new ids come from: UUID v7, each call another one.
+pub type Ids<'a> = &'a mut dyn FnMut() -> Uuid;
+
+/// The record on this device.
+#[derive(Debug)]
+pub struct Store {
+    conn: Connection,
+}
+
+impl Store {
+    /// Stores one human action. It is on the disk when this returns.
+    ///
+    /// An intent that is known already changes nothing, so a double tap is stored once.
+    pub fn append(&mut self, stamp: &Stamp, action: &Action, ids: Ids<'_>) -> Result<Changed> {
+        self.transact(|conn| {
+            if log::has_intent(conn, stamp.intent)? {
+                return Ok(Changed::default());
+            }
+            check_target(conn, action)?;
+            let mut touched = Touched::default();
+            for (key, change) in keyed(action)? {
+                let draft = log::draft(conn, stamp, key, change.value(), ids())?;
+                let demo = draft.demo || (action.demo && creates_unit(action));
+                let event = Event { demo, ..draft };
+                log::append(conn, &event)?;
+                touched.add(&event);
+            }
+            projection::refresh(conn, touched)
+        })
+    }
+
+    /// The number that the next unit should ask for when it is created.
+    pub fn next_number(&self) -> Result<u32> {
+        number::next(&self.conn)
+    }
+
+    /// Works every view out anew from the log.
+    pub fn rebuild_projections(&mut self) -> Result<()> {
+        self.transact(|conn| projection::rebuild(conn))
+    }
+
+    /// Runs a change whole or not at all.
+    fn transact<T>(&mut self, run: impl FnOnce(&Connection) -> Result<T>) -> Result<T> {
+        // Immediate: what is read here must still hold when it is written.
+        let behavior = TransactionBehavior::Immediate;
+        let transaction = self.conn.transaction_with_behavior(behavior)?;
+        let done = run(&transaction)?;
+        transaction.commit()?;
+        Ok(done)
+    }
+}
+
+/// The changes with the keys they are stored under.
+fn keyed(action: &Action) -> Result<Vec<(Key, &Change)>> {
+    let mut seen = BTreeSet::new();
+    let mut keyed = Vec::new();
+    for change in &action.changes {
+        let key = key(action, change)?;
+        if !seen.insert(key.clone()) {
+            return Err(StoreError::Repeated(key.subject));
+        }
+        keyed.push((key, change));
+    }
+    Ok(keyed)
+}
+
+fn key(action: &Action, change: &Change) -> Result<Key> {
+    let subject = change.subject();
+    let inspection = match change.level() {
+        _ if subject == change::UNIT_DELETED => return Err(StoreError::Reserved(subject)),
+        Level::Unit => None,
+        Level::Either => action.inspection,
+        Level::Inspection if action.inspection.is_none() => {
+            return Err(StoreError::NeedsInspection(subject));
+        }
+        Level::Inspection => action.inspection,
+    };
+    Ok(Key {
+        unit: action.unit,
+        inspection,
+        subject,
+    })
+}
+
+fn creates_unit(action: &Action) -> bool {
+    let is_creation = |change: &Change| matches!(change, Change::UnitCreated { .. });
+    action.changes.iter().any(is_creation)
+}
+
+/// A unit and an inspection must be there, or be created by this very action.
+fn check_target(conn: &Connection, action: &Action) -> Result<()> {
+    let unit = action.unit;
+    let is_there = view::unit(conn, unit)?.is_some();
+    match (is_there, creates_unit(action)) {
+        (true, true) => return Err(StoreError::AlreadyThere(unit)),
+        (false, false) => return Err(StoreError::NoSuchUnit(unit)),
+        // A tombstone is for ever.
+        (false, true) if log::is_buried(conn, unit)? => return Err(StoreError::NoSuchUnit(unit)),
+        _ => {}
+    }
+    match action.inspection {
+        Some(inspection) => check_inspection(conn, action, inspection),
+        None => Ok(()),
+    }
+}
+
+fn check_inspection(conn: &Connection, action: &Action, inspection: Uuid) -> Result<()> {
+    let starts = action.changes.contains(&Change::InspectionStarted);
+    match view::inspection(conn, inspection)? {
+        Some(found) if found.unit != action.unit => Err(StoreError::OtherUnit(inspection)),
+        Some(_) if starts => Err(StoreError::AlreadyThere(inspection)),
+        None if !starts => Err(StoreError::NoSuchInspection(inspection)),
+        _ => Ok(()),
+    }
+}

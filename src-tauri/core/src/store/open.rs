@@ -1,0 +1,136 @@
+//! Opening a file: look before touching, then settings, then migrations.
+
+use super::Store;
+use super::error::{Result, StoreError};
+use include_dir::{Dir, include_dir};
+use rusqlite::Connection;
+use rusqlite::config::DbConfig;
+use rusqlite_migration::Migrations;
+use std::fs::File;
+use std::io::{ErrorKind, Read};
+use std::path::Path;
+use std::time::Duration;
+
+static MIGRATIONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/../../migrations");
+
+/// The schema that this version writes: the number of the last migration.
+pub const SCHEMA_VERSION: u32 = 1;
+
+/// `application_id` of our files, as the first migration sets it.
+const APPLICATION_ID: u32 = u32::from_be_bytes(*b"CCHS");
+
+/// What every SQLite file begins with (SQLite file format, section 1.3; seen in print).
+const MAGIC: &[u8; 16] = b"SQLite format 3\0";
+/// Bytes in the header of a file (the same section).
+const HEADER: usize = 100;
+/// Where the header keeps `user_version` (the same section).
+const USER_VERSION: usize = 60;
+/// Where the header keeps `application_id` (the same section).
+const APPLICATION: usize = 68;
+
+/// Statements kept ready: the store has about fifty.
+const STATEMENTS: usize = 64;
+/// How long to wait for another process that writes: a commit takes some 10 ms even on a slow phone.
+const BUSY: Duration = Duration::from_secs(5);
+
+impl Store {
+    /// Opens the file, creating it if there is none, and brings it to this version's schema.
+    ///
+    /// A file of a newer version, or of another application, is refused and not touched.
+    pub fn open(path: &Path) -> Result<Self> {
+        let found = look(path)?;
+        Self::start(Connection::open(path)?, found)
+    }
+
+    /// A store that is gone when it is dropped.
+    pub fn open_in_memory() -> Result<Self> {
+        Self::start(Connection::open_in_memory()?, 0)
+    }
+
+    fn start(mut conn: Connection, found: u32) -> Result<Self> {
+        configure(&conn)?;
+        if found < SCHEMA_VERSION {
+            migrate(&mut conn)?;
+        }
+        // Readers do not wait for the writer, and a commit is one append to the log.
+        conn.pragma_update(None, "journal_mode", "WAL")?;
+        conn.set_prepared_statement_cache_capacity(STATEMENTS);
+        Ok(Self { conn })
+    }
+}
+
+/// Reads the schema version from the file's header; 0 when there is nothing yet.
+///
+/// Plain bytes are read, because SQLite would make side files for a file in WAL mode even to look.
+/// The header never lags behind the log: see [`migrate`].
+fn look(path: &Path) -> Result<u32> {
+    let mut file = match File::open(path) {
+        Err(e) if e.kind() == ErrorKind::NotFound => return Ok(0),
+        opened => opened?,
+    };
+    let mut header = Vec::with_capacity(HEADER);
+    file.by_ref()
+        .take(HEADER as u64)
+        .read_to_end(&mut header)?;
+    if header.is_empty() {
+        return Ok(0);
+    }
+    let is_ours = header.starts_with(MAGIC) && word(&header, APPLICATION) == Some(APPLICATION_ID);
+    match word(&header, USER_VERSION) {
+        Some(found) if is_ours => check(found),
+        _ => Err(StoreError::NotOurFile),
+    }
+}
+
+fn check(found: u32) -> Result<u32> {
+    let known = SCHEMA_VERSION;
+    if found > known {
+        return Err(StoreError::NewerFile { found, known });
+    }
+    Ok(found)
+}
+
+fn word(header: &[u8], at: usize) -> Option<u32> {
+    let bytes = header.get(at..)?.first_chunk()?;
+    Some(u32::from_be_bytes(*bytes))
+}
+
+/// Settings of the connection.
+fn configure(conn: &Connection) -> Result<()> {
+    // Two processes may have the file open: the window and the command line.
+    conn.busy_timeout(BUSY)?;
+    // An answer that was shown as taken must outlive a dead battery. NORMAL may lose the last commits.
+    conn.pragma_update(None, "synchronous", "FULL")?;
+    // On Apple systems only this reaches the medium; elsewhere it has no effect.
+    conn.pragma_update(None, "fullfsync", true)?;
+    conn.pragma_update(None, "checkpoint_fullfsync", true)?;
+    // Off by default in SQLite: a finding without its inspection would be a slip of ours.
+    conn.pragma_update(None, "foreign_keys", true)?;
+    // Without it INSERT OR REPLACE deletes rows past the triggers that guard the log.
+    conn.pragma_update(None, "recursive_triggers", true)?;
+    // What is purged is overwritten, not just unlinked.
+    conn.pragma_update(None, "secure_delete", true)?;
+    // Android has no folder for temporary files.
+    conn.pragma_update(None, "temp_store", "MEMORY")?;
+    // A file from somewhere else must not run functions through its schema.
+    conn.pragma_update(None, "trusted_schema", false)?;
+    // A damaged page is reported rather than misread.
+    conn.pragma_update(None, "cell_size_check", true)?;
+    // No statement of ours needs to write the schema table or switch the journal off.
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
+    Ok(())
+}
+
+/// Applies what is missing, each migration whole or not at all.
+///
+/// This runs with a rollback journal, so that the new version stands in the file's own header at once
+/// and an older app that looks there refuses the file, even after a crash.
+fn migrate(conn: &mut Connection) -> Result<()> {
+    conn.pragma_update(None, "journal_mode", "DELETE")?;
+    migrations()?.to_latest(conn)?;
+    Ok(())
+}
+
+pub(super) fn migrations() -> Result<Migrations<'static>> {
+    Ok(Migrations::from_directory(&MIGRATIONS)?)
+}

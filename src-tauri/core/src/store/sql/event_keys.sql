@@ -1,0 +1,2 @@
+SELECT DISTINCT unit, inspection, subject
+FROM event

@@ -1,0 +1,1 @@
+DELETE FROM finding WHERE unit = ?1 AND inspection = ?2 AND key = ?3

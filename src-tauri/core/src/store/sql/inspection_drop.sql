@@ -1,0 +1,1 @@
+DELETE FROM inspection WHERE unit = ?1 AND id = ?2

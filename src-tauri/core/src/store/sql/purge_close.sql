@@ -1,0 +1,1 @@
+DELETE FROM purge_permit WHERE unit = ?1

@@ -1,0 +1,1 @@
+INSERT INTO purge_permit (unit) VALUES (?1)

@@ -1,0 +1,1 @@
+DELETE FROM verdict WHERE unit = ?1

@@ -1,0 +1,16 @@
+SELECT undo.intent
+FROM event AS undo
+WHERE undo.unit = ?1 AND (?2 IS NULL OR undo.inspection = ?2) AND undo.device = ?3
+    AND undo.undoes IS NOT NULL AND undo.subject <> 'unit.deleted'
+    AND NOT EXISTS (
+        SELECT 1 FROM event AS undone WHERE undone.intent = undo.undoes AND undone.undoes IS NOT NULL
+    )
+    AND NOT EXISTS (SELECT 1 FROM event AS redo WHERE redo.undoes = undo.intent)
+    AND NOT EXISTS (
+        SELECT 1
+        FROM event AS newer
+        WHERE newer.unit = undo.unit AND (?2 IS NULL OR newer.inspection = ?2)
+            AND newer.device = ?3 AND newer.undoes IS NULL AND newer.seq > undo.seq
+    )
+GROUP BY undo.intent
+ORDER BY max(undo.seq) DESC

@@ -1,0 +1,1 @@
+SELECT id, number, claim, claim_at, claim_event, demo FROM unit

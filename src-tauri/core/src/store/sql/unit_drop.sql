@@ -1,0 +1,1 @@
+DELETE FROM unit WHERE id = ?1

@@ -1,0 +1,1 @@
+SELECT 1 FROM unit WHERE number = ?1

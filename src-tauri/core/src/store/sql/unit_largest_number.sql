@@ -1,0 +1,1 @@
+SELECT coalesce(max(number), 0) FROM unit

@@ -1,0 +1,1 @@
+UPDATE unit SET number = ?2 WHERE id = ?1

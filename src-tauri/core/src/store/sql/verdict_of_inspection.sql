@@ -1,0 +1,4 @@
+SELECT inspection, engine_version, at, verdict
+FROM verdict
+WHERE inspection = ?1
+ORDER BY seq

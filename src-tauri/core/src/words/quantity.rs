@@ -1,0 +1,73 @@
+//! Writes figures with their units so that a person can read them and no line break parts them.
+
+/// No-break space: keeps the unit with its number.
+const JOIN: char = '\u{a0}';
+
+/// A current given in mA, to three figures.
+pub fn milliamperes(milliamperes: f64) -> String {
+    with_unit(milliamperes, "mA")
+}
+
+/// A voltage in V, to three figures.
+pub fn volts(volts: f64) -> String {
+    with_unit(volts, "V")
+}
+
+/// A capacitance given in F, in the unit printed on such parts.
+pub fn farads(farads: f64) -> String {
+    if farads < 1e-8 {
+        with_unit(farads * 1e9, "nF")
+    } else {
+        with_unit(farads * 1e6, "µF")
+    }
+}
+
+/// A resistance given in Ω.
+pub fn ohms(ohms: f64) -> String {
+    if ohms >= 1e6 {
+        with_unit(ohms / 1e6, "MΩ")
+    } else if ohms >= 1e3 {
+        with_unit(ohms / 1e3, "kΩ")
+    } else {
+        with_unit(ohms, "Ω")
+    }
+}
+
+/// A share between 0 and 1 as a whole percentage.
+pub fn percent(share: f64) -> String {
+    format!("{:.0}{JOIN}%", share * 100.0)
+}
+
+fn with_unit(value: f64, unit: &str) -> String {
+    format!("{}{JOIN}{unit}", three_figures(value))
+}
+
+/// Three figures without an exponent, no zeros at the end after the point.
+fn three_figures(value: f64) -> String {
+    if value.abs() < 5e-4 {
+        return "0".to_owned();
+    }
+    let decimals = (2 - value.abs().log10().floor() as i32).clamp(0, 3) as usize;
+    let text = format!("{value:.decimals$}");
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{farads, milliamperes, ohms};
+
+    #[test]
+    fn figures_keep_three_places_and_their_unit() {
+        assert_eq!(milliamperes(174.25), "174\u{a0}mA");
+        assert_eq!(milliamperes(2.1714), "2.17\u{a0}mA");
+        assert_eq!(milliamperes(0.009), "0.009\u{a0}mA");
+        assert_eq!(milliamperes(0.0), "0\u{a0}mA");
+        assert_eq!(farads(4.7e-8), "0.047\u{a0}µF");
+        assert_eq!(farads(2.2e-9), "2.2\u{a0}nF");
+        assert_eq!(ohms(220_000.0), "220\u{a0}kΩ");
+    }
+}

@@ -1,0 +1,120 @@
+# The verdict in words: classes, basis, reasons, severity, what may be done now, and the states they hold in.
+# Variables come in already formatted, with their unit: $current, $leak.
+# 0.5 mA (UL 101, as quoted in print) and 5 mA (let-go surveys, as reproduced in print) are the limits
+# of the classes; limits.csv has them, and the words must change with them.
+
+## Class labels
+
+class-live = Live as found
+class-leaky = Leaks as found, one fault from live
+class-one_fault = One fault from live
+class-two_faults = Two faults from live
+class-no_line = No line voltage inside
+
+## One or two words for a list
+
+class-live-short = Live
+class-leaky-short = Leaks
+class-one_fault-short = One fault
+class-two_faults-short = Two faults
+class-no_line-short = No line
+
+## The same inside a sentence, after "treat as", "could be" or "likely": these fill $class below
+
+class-live-inline = live as found
+class-leaky-inline = leaking as found, one fault from live
+class-one_fault-inline = one fault from live
+class-two_faults-inline = two faults from live
+class-no_line-inline = free of line voltage
+
+## Signal words (ANSI Z535.4, ISO 3864)
+
+signal-danger = DANGER
+signal-warning = WARNING
+signal-notice = NOTICE
+
+## Basis, as the tag prints it
+
+tag-live-shown = Live: shown
+tag-live-not_ruled_out = Treat as live: not ruled out
+tag-leaky-shown = Leaks, one fault from live: shown
+tag-leaky-not_ruled_out = Treat as leaking, one fault from live: not ruled out
+tag-one_fault-shown = One fault from live: shown
+tag-one_fault-not_ruled_out = Treat as one fault from live: not ruled out
+tag-two_faults-shown = Two faults from live: shown
+tag-two_faults-not_ruled_out = Treat as two faults from live: not ruled out
+tag-no_line-shown = No line voltage inside: shown
+tag-no_line-not_ruled_out = Treat as no line voltage inside: findings disagree
+
+## Why. "Would" where the class is shown, "could" where it is not ruled out.
+## $plug is a state-plug message, $switch a state-switch message, $fault a fault message.
+
+reason-live-found = A person who touches the metal would receive { $current } through the body: plug { $plug }, switch { $switch }.
+reason-live-not_ruled_out = Still possible: a person who touches the metal could receive { $current } through the body, with the plug { $plug } and the switch { $switch }.
+reason-leaky = A person who touches the metal would receive { $leak } as it stands. One fault raises that to { $current }: { $fault }.
+reason-leaky-not_ruled_out = Still possible: a person who touches the metal could receive { $leak } as it stands, and { $current } after one fault: { $fault }.
+reason-one_fault = One fault would put { $current } through a person who touches the metal: { $fault }.
+reason-one_fault-not_ruled_out = Still possible: one fault could put { $current } through a person who touches the metal: { $fault }.
+reason-two_faults = No single fault counted here brings 5 mA to a person. Two together would bring { $current }: { $fault }.
+reason-two_faults-not_ruled_out = Your findings leave no single fault that brings 5 mA to a person. Two together could still bring { $current }: { $fault }.
+reason-three_faults = No single fault counted here, and no two together, bring 5 mA to a person. The worst two would bring { $current }: { $fault }.
+reason-three_faults-not_ruled_out = Your findings leave no single fault, and no two together, that bring 5 mA to a person. The worst two could bring { $current }: { $fault }.
+reason-line_on_earth = Inside, a supply conductor is joined to the earth wire. That counts as live whatever the touch current: plugged in, it trips the breaker or sends current down the earth wire, and with the earth lost the metal can be live.
+reason-line_on_earth-not_ruled_out = Still possible: inside, a supply conductor is joined to the earth wire. That counts as live whatever the touch current: plugged in, it could trip the breaker or send current down the earth wire, and with the earth lost the metal can be live.
+reason-no_line = There is no cord and no inlet: nothing inside is fed from the wall. A plate-voltage battery can still give a shock.
+reason-behind-barrier = Nothing joined to the circuit can be touched now. Only knobs, back and covers are in the way of { $current }.
+reason-breaker-trips = In this state so much current goes to earth that the breaker trips.
+reason-nothing-answered = Nothing is answered yet, so the worst is still possible.
+
+## What a touch current does to a person
+
+severity-below = Below 0.5 mA: a faint tingle at most for most people.
+severity-startle = 0.5 to 5 mA: you feel it and jump. That can make you drop things or fall.
+severity-let_go = 5 mA or more: it hurts, and your hands may not let go.
+severity-fibrillation = It can stop the heart, and your hands may not let go.
+
+## What may be done now
+
+permission-live-shown = Do not plug it in. Have it repaired by a qualified person, or pass it by.
+permission-live-not_ruled_out = Do not plug it in. Look or measure first.
+permission-leaky = No hand contact while it is plugged in. On the bench only, behind a GFCI/RCD or a tested isolating transformer, by a qualified person.
+permission-one_fault = Only while somebody stays with it, behind a GFCI/RCD, and with no earthed gear in the other hand. Unplug it after use.
+permission-two_faults = Use a tested outlet. Check the cord, plug, earth wire and covers again every year.
+permission-no_line = Nothing in it is fed from the wall. Check its battery, or its supply as a unit of its own.
+permission-limiters = Series lamps and variable autotransformers limit the current into a fault. They do not prevent a shock.
+permission-codes = Local codes come first, wherever they ask for more.
+
+## What is likely, still possible, and what it all rests on
+
+likely-very = very likely { $class }, not proof
+likely-likely = likely { $class }, not proof
+could-be = Could be { $class }.
+# $not_checked is a list of not-checked messages; not-checked-hidden is always among them, so it is never empty.
+no-shock-path = No shock path found by these checks. Not checked: { $not_checked }.
+# $findings and $finding are finding messages.
+conflict-intro = These findings cannot all be true. Until you mend that, the verdict is the worst that any of them leaves possible.
+conflict-look-again = Look again at { $findings }.
+rests-on = This rests on { $finding }. Without it: treat as { $class }.
+not-checked-intro = Not checked:
+not-checked-inside = the inside, because the cover stayed on
+not-checked-readings = continuity, because nothing was measured with a meter
+not-checked-switch_wiring = which leg the switch opens
+not-checked-values = the values of the capacitors and resistors between line and metal
+not-checked-tubes = which tubes are in it
+not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
+next-step = Next: { $question }
+nothing-left = Nothing left to answer can better this verdict.
+nothing-left-access = Nothing left to answer from here can better this verdict. With the cover off or a meter there is more to find.
+
+## States: these fill $plug, $switch and $selector
+
+state-plug-first = the first way round (pin A on hot)
+state-plug-second = the second way round (pin A on neutral)
+state-plug-only = the only way it fits
+state-switch-on = on
+state-switch-off = off
+state-switch-either = on or off
+state-selector-near = to the near leg
+state-selector-far = to the far leg
+state-sentence = Plug { $plug }, switch { $switch }.
+state-sentence-selector = Plug { $plug }, switch { $switch }, ground switch { $selector }.
