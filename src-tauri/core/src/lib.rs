@@ -18,5 +18,6 @@ pub mod circuit;
 pub mod fields;
 pub mod figure;
 pub mod hazard;
+pub mod inspection;
 pub mod supply;
 pub mod words;

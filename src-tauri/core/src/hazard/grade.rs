@@ -114,12 +114,12 @@ impl Exposures {
                 worst = Some(here);
             }
         }
-        worst.unwrap_or(NO_LINE)
+        worst.unwrap_or(Worst::NO_LINE)
     }
 
     fn worst_at(&mut self, arrangement: &Arrangement, corner: Corner) -> Worst {
         if arrangement.line.is_none() {
-            return NO_LINE;
+            return Worst::NO_LINE;
         }
         let [none, one, two] = sets_by_size(arrangement, self.feed());
         let found = self.largest(arrangement, corner, &none);
@@ -163,6 +163,11 @@ impl Exposures {
         largest
     }
 
+    /// The largest current with no fault, over the corners of its parts, mA rms.
+    pub fn as_found_ma(&mut self, arrangement: &Arrangement) -> f64 {
+        self.over_corners(arrangement, &[FaultSet::NONE])
+    }
+
     /// Whether losing a barrier lets 5 mA through; nothing where no barrier is left to lose.
     pub fn is_live_inside(&mut self, arrangement: &Arrangement) -> bool {
         if !Fault::LostBarrier.exists(arrangement, self.feed()) {
@@ -195,13 +200,16 @@ impl Exposures {
     }
 }
 
-const NO_LINE: Worst = Worst {
-    class: Class::NoLine,
-    margin: 3,
-    milliamperes: 0.0,
-    state: None,
-    faults: FaultSet::NONE,
-};
+impl Worst {
+    /// The case of a unit without a line side.
+    pub const NO_LINE: Self = Self {
+        class: Class::NoLine,
+        margin: 3,
+        milliamperes: 0.0,
+        state: None,
+        faults: FaultSet::NONE,
+    };
+}
 
 impl Largest {
     fn as_worst(&self, class: Class, margin: u8) -> Worst {

@@ -1,0 +1,247 @@
+//! What has been found about a unit: answers, values, tubes and readings.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::arrangement::Spread;
+use crate::fields::id_enum;
+use crate::hazard::Parts;
+use crate::supply::Supply;
+use crate::words::Message;
+
+use super::bank::{Access, Question, ValueId};
+
+id_enum! {
+    /// Meter readings, the unit unplugged but for the last.
+    pub enum ReadingId {
+        /// Pin A to the chassis, switch on.
+        OhmsAChassisOn = "ohms_a_chassis_on",
+        /// Pin A to the chassis, switch off.
+        OhmsAChassisOff = "ohms_a_chassis_off",
+        /// Pin B to the chassis, switch on.
+        OhmsBChassisOn = "ohms_b_chassis_on",
+        /// Pin B to the chassis, switch off.
+        OhmsBChassisOff = "ohms_b_chassis_off",
+        /// Earth pin to the chassis.
+        OhmsEarthChassis = "ohms_earth_chassis",
+        /// Pin A to the bare metal, switch on.
+        OhmsAPartOn = "ohms_a_part_on",
+        /// Pin A to the bare metal, switch off.
+        OhmsAPartOff = "ohms_a_part_off",
+        /// Pin B to the bare metal, switch on.
+        OhmsBPartOn = "ohms_b_part_on",
+        /// Pin B to the bare metal, switch off.
+        OhmsBPartOff = "ohms_b_part_off",
+        /// Earth pin to the bare metal.
+        OhmsEarthPart = "ohms_earth_part",
+        /// Pin A to pin B, switch on.
+        OhmsABOn = "ohms_a_b_on",
+        /// Pin A to pin B, switch off.
+        OhmsABOff = "ohms_a_b_off",
+        /// Insulation, pins to chassis, at a test voltage.
+        InsulationMegohms = "insulation_megohms",
+        /// Live touch test across 1500 Ω ∥ 0.15 µF.
+        TouchTestVolts = "touch_test_volts",
+    }
+}
+
+/// An answer to a question.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Answer {
+    /// The inspector cannot tell. Removes nothing.
+    CantTell,
+    /// One of the question's ids.
+    One(&'static str),
+    /// One or more of the question's ids.
+    Several(BTreeSet<&'static str>),
+    /// A whole number.
+    Number(u32),
+}
+
+impl Answer {
+    /// Whether the answer is this id or has it among several.
+    pub fn says(&self, id: &str) -> bool {
+        match self {
+            Self::One(one) => *one == id,
+            Self::Several(several) => several.contains(id),
+            Self::CantTell | Self::Number(_) => false,
+        }
+    }
+
+    /// Whether something was found out.
+    pub fn is_known(&self) -> bool {
+        *self != Self::CantTell
+    }
+}
+
+/// A value read off a part or measured.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PartValue {
+    /// F or Ω.
+    pub value: f64,
+    /// Measured counts as it is, marked within 20 %.
+    pub measured: bool,
+}
+
+impl PartValue {
+    fn spread(self) -> Spread {
+        if self.measured {
+            Spread::exactly(self.value)
+        } else {
+            Spread::marked(self.value)
+        }
+    }
+}
+
+/// What the rating plate says; each figure may be missing.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Rated {
+    /// V rms.
+    pub volts: Option<f64>,
+    /// Hz.
+    pub hertz: Option<f64>,
+    /// W.
+    pub watts: Option<f64>,
+}
+
+/// A meter reading.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Reading {
+    /// Ω, MΩ for insulation, V for the touch test.
+    Value(f64),
+    /// Above the meter's range.
+    OverRange,
+}
+
+/// The meter's range and accuracy.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Meter {
+    /// The highest resistance it shows, Ω.
+    pub max_ohms: f64,
+    /// Accuracy, % of the reading.
+    pub percent: f64,
+    /// Accuracy, digits of the last place.
+    pub digits: f64,
+}
+
+impl Default for Meter {
+    fn default() -> Self {
+        Self {
+            max_ohms: 2e6,
+            percent: 1.0,
+            digits: 2.0,
+        }
+    }
+}
+
+/// One finding, by what was asked or measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Finding {
+    /// An answer.
+    Answer(Question),
+    /// A value of a part.
+    Value(ValueId),
+}
+
+impl Finding {
+    /// Its name: the question's id, or `values.` and the value's id.
+    pub fn name(self) -> String {
+        match self {
+            Self::Answer(question) => question.id().to_owned(),
+            Self::Value(value) => format!("values.{}", value.id()),
+        }
+    }
+
+    /// Its name for a person.
+    pub fn words(self) -> Message {
+        Message::new(match self {
+            Self::Answer(question) => format!("finding-{}", question.id()),
+            Self::Value(value) => format!("finding-value-{}", value.id()),
+        })
+    }
+}
+
+/// All that has been found about a unit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Findings {
+    /// What it is to be plugged into.
+    pub supply: Supply,
+    /// How far the inspector may go; always outside.
+    pub access: BTreeSet<Access>,
+    /// Answers.
+    pub answers: BTreeMap<Question, Answer>,
+    /// Tube types as written.
+    pub tubes: Vec<String>,
+    /// Meter readings.
+    pub readings: BTreeMap<ReadingId, Reading>,
+    /// Values of parts.
+    pub values: BTreeMap<ValueId, PartValue>,
+    /// The rating plate.
+    pub rated: Option<Rated>,
+    /// The meter.
+    pub meter: Meter,
+}
+
+impl Findings {
+    /// Nothing found yet, looking from outside.
+    pub fn new(supply: Supply) -> Self {
+        Self {
+            supply,
+            access: BTreeSet::from([Access::Outside]),
+            answers: BTreeMap::new(),
+            tubes: Vec::new(),
+            readings: BTreeMap::new(),
+            values: BTreeMap::new(),
+            rated: None,
+            meter: Meter::default(),
+        }
+    }
+
+    /// The answer to a question, where something was found out.
+    pub fn known(&self, question: Question) -> Option<&Answer> {
+        self.answers
+            .get(&question)
+            .filter(|answer| answer.is_known())
+    }
+
+    /// Whether a known answer is this id or has it among several.
+    pub fn says(&self, question: Question, id: &str) -> bool {
+        self.known(question).is_some_and(|answer| answer.says(id))
+    }
+
+    /// The same findings without one of them.
+    #[must_use]
+    pub fn without(&self, finding: Finding) -> Self {
+        let mut rest = self.clone();
+        match finding {
+            Finding::Answer(question) => {
+                rest.answers.remove(&question);
+            }
+            Finding::Value(value) => {
+                rest.values.remove(&value);
+            }
+        }
+        rest
+    }
+
+    /// The findings that can carry a verdict: known answers and values.
+    pub fn list(&self) -> Vec<Finding> {
+        let answers = self.answers.iter().filter(|(_, answer)| answer.is_known());
+        let answers = answers.map(|(question, _)| Finding::Answer(*question));
+        answers
+            .chain(self.values.keys().map(|value| Finding::Value(*value)))
+            .collect()
+    }
+
+    /// What is known of the parts' values.
+    pub fn parts(&self) -> Parts {
+        let spread = |value| self.values.get(&value).map(|part| part.spread());
+        let usual = Parts::default();
+        Parts {
+            line_capacitor: spread(ValueId::LineCapacitor),
+            network_ohm: spread(ValueId::NetworkResistor).unwrap_or(usual.network_ohm),
+            network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
+            aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
+            ..usual
+        }
+    }
+}

@@ -1,0 +1,35 @@
+//! From what has been found to a verdict: questions, evidence, what is still possible, what to ask next.
+//!
+//! Evidence is set logic over the arrangements: conclusive answers remove some, soft ones only move
+//! what is likely. The verdict is the worst class that is left. Nothing here stores anything.
+
+mod bank;
+mod conflict;
+mod evidence;
+mod file;
+mod findings;
+mod judge;
+mod next;
+mod overlay;
+mod prior;
+mod reach;
+mod reason;
+mod set;
+mod verdict;
+
+pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
+pub use conflict::Possible;
+pub use evidence::{possible, stays};
+pub use file::{
+    CANT_TELL, read_answer, read_findings, read_reading, read_supply_access, read_value,
+};
+pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading, ReadingId};
+pub use judge::Judge;
+pub use next::Step;
+pub use overlay::{Overlay, OverlayId};
+pub use reason::{
+    cautions_to_look_at, class_inline, conflict_sentences, next_step, not_checked, permission,
+    reason, rests_on_sentences, state_sentence, tag_line,
+};
+pub use set::ArrangementSet;
+pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};

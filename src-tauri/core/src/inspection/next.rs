@@ -1,0 +1,347 @@
+//! What to ask next, and when asking can no longer improve the verdict.
+//!
+//! Stops when no arrangement still possible, with the answers it may truthfully give to everything
+//! that may still be asked, leaves a better worst class. Until then it asks the question that removes
+//! the most likelihood for each second. Both are sound: what is asked only ever adds findings.
+
+use super::bank::{Access, Question, Role, Shape, ValueId, cost_of, value_cost};
+use super::conflict::Possible;
+use super::evidence::left_by;
+use super::findings::{Answer, Finding, Findings};
+use super::judge::Judge;
+use super::prior;
+use super::reach;
+use super::set::ArrangementSet;
+use crate::arrangement::{Arrangement, ArrangementId, Isolation, LineCapacitor, Reach};
+use crate::hazard::Class;
+
+/// What to do next.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Step {
+    /// Ask a question.
+    Ask(Question),
+    /// Read or measure a value.
+    Read(ValueId),
+}
+
+impl Step {
+    /// Its name in a findings file.
+    pub fn name(self) -> String {
+        match self {
+            Self::Ask(question) => Finding::Answer(question).name(),
+            Self::Read(value) => Finding::Value(value).name(),
+        }
+    }
+}
+
+/// The questions about touchable metal, in the order in which they are asked; read together.
+const METAL: [Question; 4] = [
+    Question::BareMetal,
+    Question::Back,
+    Question::Terminals,
+    Question::MetalJoined,
+];
+
+/// The next step, or nothing when treat as can no longer improve.
+pub fn step(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    treat_as: Class,
+    could_be: Class,
+) -> Option<Step> {
+    if possible.is_conflict() || treat_as == could_be {
+        // A conflict is mended by looking again, not by asking more.
+        return None;
+    }
+    let open = Open::of(findings);
+    if !open.can_improve(possible, judge, treat_as) {
+        return None;
+    }
+    open.best_question(findings, &possible.considered)
+        .or_else(|| {
+            open.value_that_matters(&possible.considered)
+                .map(Step::Read)
+        })
+}
+
+/// What may still be asked.
+struct Open {
+    single: Vec<Question>,
+    metal: Vec<Question>,
+    values: Vec<ValueId>,
+    findings: Findings,
+}
+
+impl Open {
+    fn of(findings: &Findings) -> Self {
+        let access: Vec<Access> = findings.access.iter().copied().collect();
+        let open: Vec<Question> = Question::ALL
+            .iter()
+            .copied()
+            .filter(|question| question.entry().role == Role::Conclusive)
+            .filter(|question| question.may_be_asked(&access))
+            .filter(|question| !findings.answers.contains_key(question))
+            .collect();
+        let may_read = access.contains(&Access::CoverOff);
+        let unread = |value: &&ValueId| may_read && !findings.values.contains_key(value);
+        Self {
+            single: open
+                .iter()
+                .copied()
+                .filter(|question| !METAL.contains(question))
+                .collect(),
+            metal: METAL
+                .into_iter()
+                .filter(|question| open.contains(question))
+                .collect(),
+            values: ValueId::ALL.iter().filter(unread).copied().collect(),
+            findings: findings.clone(),
+        }
+    }
+
+    /// Whether some arrangement could answer so that the worst class left is better.
+    fn can_improve(&self, possible: &Possible, judge: &mut Judge, treat_as: Class) -> bool {
+        let set = &possible.considered;
+        let mut seen: Vec<ArrangementSet> = Vec::new();
+        for (id, arrangement) in set.iter() {
+            if !treat_as.is_worse_than(self.best_hope(id, judge)) {
+                continue;
+            }
+            for left in self.after_truthful_answers(set, id, arrangement) {
+                if seen.contains(&left) {
+                    continue;
+                }
+                if self.worst_hope(&left, judge, treat_as) {
+                    return true;
+                }
+                seen.push(left);
+            }
+        }
+        false
+    }
+
+    fn best_hope(&self, id: ArrangementId, judge: &mut Judge) -> Class {
+        if self.values.is_empty() {
+            judge.worst_class(id)
+        } else {
+            judge.class_if_read(id)
+        }
+    }
+
+    /// Whether everything left could turn out better than treat as.
+    fn worst_hope(&self, left: &ArrangementSet, judge: &mut Judge, treat_as: Class) -> bool {
+        left.iter()
+            .all(|(id, _)| treat_as.is_worse_than(self.best_hope(id, judge)))
+    }
+
+    /// What is left of a set after every joint choice of the sharpest truthful answers.
+    fn after_truthful_answers(
+        &self,
+        set: &ArrangementSet,
+        id: ArrangementId,
+        arrangement: &Arrangement,
+    ) -> Vec<ArrangementSet> {
+        let mut start = set.clone();
+        start.keep(&self.metal_after(arrangement));
+        let mut left = vec![start];
+        for &question in &self.single {
+            let sharpest = sharpest_answers(question, id);
+            if !sharpest.is_empty() {
+                left = left
+                    .iter()
+                    .flat_map(|set| sharpest.iter().map(move |answer| set.and(answer)))
+                    .collect();
+            }
+        }
+        left
+    }
+
+    /// What the open questions about metal can leave, answered truthfully by this arrangement.
+    fn metal_after(&self, arrangement: &Arrangement) -> ArrangementSet {
+        let mut told = self.findings.clone();
+        if let Some(line) = arrangement.line {
+            for &question in &self.metal {
+                if let Some(answer) = metal_answer(question, line.reach) {
+                    told.answers.insert(question, answer);
+                }
+            }
+        }
+        reach::allowed(&told).set()
+    }
+
+    /// The question that removes the most likelihood for each second; the bank's order breaks ties.
+    fn best_question(&self, findings: &Findings, set: &ArrangementSet) -> Option<Step> {
+        let weights = Weights::of(findings, set);
+        let mut best: Option<(f64, Question)> = None;
+        let metal = self.metal.first().map(|first| {
+            let seconds: f64 = self
+                .metal
+                .iter()
+                .map(|question| cost_of(*question).seconds)
+                .sum();
+            (*first, self.removed_by_metal(set, &weights) / seconds)
+        });
+        let single = self.single.iter().map(|&question| {
+            (
+                question,
+                removed_by(question, set, &weights) / cost_of(question).seconds,
+            )
+        });
+        let mut candidates: Vec<(Question, f64)> = single.chain(metal).collect();
+        candidates.sort_by_key(|(question, _)| *question);
+        for (question, score) in candidates {
+            if score > 0.0 && best.is_none_or(|(most, _)| score > most) {
+                best = Some((score, question));
+            }
+        }
+        best.map(|(_, question)| Step::Ask(question))
+    }
+
+    fn removed_by_metal(&self, set: &ArrangementSet, weights: &Weights) -> f64 {
+        Reach::ALL
+            .iter()
+            .map(|&reach| {
+                let mut told = self.findings.clone();
+                for &question in &self.metal {
+                    if let Some(answer) = metal_answer(question, reach) {
+                        told.answers.insert(question, answer);
+                    }
+                }
+                let with_reach = set
+                    .iter()
+                    .filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
+                let share = weights.sum(with_reach.map(|(id, _)| id));
+                share * weights.outside(set, &reach::allowed(&told).set())
+            })
+            .sum()
+    }
+
+    /// A value that some arrangement still possible has, the cheapest first.
+    fn value_that_matters(&self, set: &ArrangementSet) -> Option<ValueId> {
+        let mut values = self.values.clone();
+        values.sort_by(|a, b| value_cost(*a).seconds.total_cmp(&value_cost(*b).seconds));
+        values
+            .into_iter()
+            .find(|value| set.iter().any(|(_, a)| has_part(a, *value)))
+    }
+}
+
+fn has_part(arrangement: &Arrangement, value: ValueId) -> bool {
+    arrangement.line.is_some_and(|line| match value {
+        ValueId::LineCapacitor => line.line_capacitor != LineCapacitor::None,
+        ValueId::AerialCapacitor => line.reach == Reach::AerialTerminal,
+        ValueId::NetworkCapacitor | ValueId::NetworkResistor => {
+            arrangement.isolation == Isolation::LineFloated
+        }
+    })
+}
+
+/// A truthful answer about metal of a unit with this reach; nothing where the question is idle.
+fn metal_answer(question: Question, reach: Reach) -> Option<Answer> {
+    let nothing = matches!(reach, Reach::Closed | Reach::AerialTerminal);
+    let several = |id| Some(Answer::Several([id].into()));
+    match question {
+        Question::BareMetal => several(match reach {
+            Reach::Closed | Reach::AerialTerminal => "none_anywhere",
+            Reach::Exposed => "screws_or_shafts",
+            Reach::Handheld => "instrument_jack",
+            Reach::CommonExposed => "socket_or_pickup",
+        }),
+        Question::Back => Some(Answer::One("fitted")),
+        Question::Terminals => several(if reach == Reach::AerialTerminal {
+            "aerial_or_earth"
+        } else {
+            "none"
+        }),
+        Question::MetalJoined if nothing => None,
+        Question::MetalJoined if reach == Reach::CommonExposed => Some(Answer::One("common")),
+        Question::MetalJoined => Some(Answer::One("chassis")),
+        _ => None,
+    }
+}
+
+/// The answers an arrangement may truthfully give, less those that leave more than another does.
+fn sharpest_answers(question: Question, id: ArrangementId) -> Vec<&'static ArrangementSet> {
+    let truthful: Vec<&ArrangementSet> = answer_sets(question).filter(|s| s.contains(id)).collect();
+    let blunter = |set: &ArrangementSet| {
+        truthful
+            .iter()
+            .any(|other| other.is_within(set) && *other != set)
+    };
+    truthful
+        .iter()
+        .copied()
+        .filter(|set| !blunter(set))
+        .collect()
+}
+
+fn answer_sets(question: Question) -> impl Iterator<Item = &'static ArrangementSet> {
+    let answers = match question.entry().shape {
+        Shape::One => question.entry().answers,
+        _ => &[],
+    };
+    answers
+        .iter()
+        .filter_map(move |answer| left_by(question, answer))
+}
+
+/// The expected share of likelihood that a question removes, each arrangement answering its sharpest.
+fn removed_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f64 {
+    let answers: Vec<&ArrangementSet> = answer_sets(question).collect();
+    let mut by_answer = vec![0.0; answers.len()];
+    for (id, _) in set.iter() {
+        let sharpest = answers
+            .iter()
+            .enumerate()
+            .filter(|(_, answer)| answer.contains(id))
+            .min_by_key(|(_, answer)| answer.len())
+            .map(|(place, _)| place);
+        if let Some(share) = sharpest.and_then(|place| by_answer.get_mut(place)) {
+            *share += weights.one(id);
+        }
+    }
+    let expected: f64 = answers
+        .iter()
+        .zip(&by_answer)
+        .filter(|(_, share)| **share > 0.0)
+        .map(|(answer, share)| share * weights.outside(set, answer))
+        .sum();
+    expected * (1.0 - cost_of(question).cant_tell_rate)
+}
+
+/// Likelihoods scaled to 1 over the set; an arrangement that the priors give nothing still counts a little.
+struct Weights(Vec<f64>);
+
+impl Weights {
+    /// What an arrangement counts at least, so that no question looks idle for want of a prior.
+    const FLOOR: f64 = 1e-9;
+
+    fn of(findings: &Findings, set: &ArrangementSet) -> Self {
+        let mut weights = prior::weights(findings);
+        for weight in &mut weights {
+            *weight = weight.max(Self::FLOOR);
+        }
+        let mut scaled = Self(weights);
+        let total = scaled.sum(set.iter().map(|(id, _)| id));
+        for weight in &mut scaled.0 {
+            *weight /= total;
+        }
+        scaled
+    }
+
+    fn one(&self, id: ArrangementId) -> f64 {
+        self.0.get(usize::from(id.0)).copied().unwrap_or_default()
+    }
+
+    fn sum(&self, ids: impl Iterator<Item = ArrangementId>) -> f64 {
+        ids.map(|id| self.one(id)).sum()
+    }
+
+    /// The likelihood of what is in the set but not in the answer.
+    fn outside(&self, set: &ArrangementSet, answer: &ArrangementSet) -> f64 {
+        let mut removed = set.clone();
+        removed.remove(answer);
+        self.sum(removed.iter().map(|(id, _)| id))
+    }
+}

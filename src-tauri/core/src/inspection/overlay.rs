@@ -1,0 +1,142 @@
+//! Cautions that stand beside the class: each holds when it holds for some arrangement still possible.
+
+use crate::arrangement::Arrangement;
+use crate::body::STARTLE_MA;
+use crate::fields::id_enum;
+
+use super::bank::{Access, Question};
+use super::evidence::pin;
+use super::findings::{Answer, Findings};
+use super::judge::Judge;
+use super::set::ArrangementSet;
+
+id_enum! {
+    /// The overlays, in the order they are shown.
+    pub enum OverlayId {
+        /// A lost barrier makes it live.
+        LiveInside = "live_inside",
+        /// Power would put the supply on the earth conductor.
+        LineOnEarth = "line_on_earth",
+        /// The outlet must be proven.
+        ProveOutlet = "prove_outlet",
+        /// The earth conductor carries a leak.
+        EarthCarriesLeakage = "earth_carries_leakage",
+        /// An aerial or earth terminal.
+        AerialTerminal = "aerial_terminal",
+        /// Plate voltage on terminals.
+        BPlusOnTerminals = "b_plus_on_terminals",
+        /// A resistance in the cord.
+        ResistanceCord = "resistance_cord",
+        /// A damaged cord.
+        DamagedCord = "damaged_cord",
+        /// An aged cord.
+        AgedCord = "aged_cord",
+        /// No fuse.
+        NoFuse = "no_fuse",
+        /// The fuse is in the leg of the common.
+        FuseInCommonLeg = "fuse_in_common_leg",
+        /// An outlet on the unit.
+        AccessoryOutlet = "accessory_outlet",
+        /// Filter capacitors that have failed.
+        FilterCapacitors = "filter_capacitors",
+        /// Charge inside.
+        StoredCharge = "stored_charge",
+        /// Asbestos.
+        Asbestos = "asbestos",
+        /// A selenium rectifier.
+        Selenium = "selenium",
+        /// PCB.
+        Pcb = "pcb",
+        /// Radium paint.
+        Radium = "radium",
+        /// Made for another supply.
+        WrongSupply = "wrong_supply",
+    }
+}
+
+/// An overlay that holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Overlay {
+    /// Which.
+    pub id: OverlayId,
+    /// The leak in mA, where it says one.
+    pub milliamperes: Option<f64>,
+}
+
+/// The overlays that hold for what is possible.
+pub fn overlays(
+    findings: &Findings,
+    considered: &ArrangementSet,
+    judge: &mut Judge,
+) -> Vec<Overlay> {
+    let leak = earth_leakage(considered, judge);
+    OverlayId::ALL
+        .iter()
+        .filter(|id| match id {
+            OverlayId::EarthCarriesLeakage => leak.is_some(),
+            id => holds(**id, findings, considered, judge),
+        })
+        .map(|&id| Overlay {
+            id,
+            milliamperes: leak.filter(|_| id == OverlayId::EarthCarriesLeakage),
+        })
+        .collect()
+}
+
+fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut Judge) -> bool {
+    let says = |question, answer| findings.says(question, answer);
+    let some = |holds: &dyn Fn(&Arrangement) -> bool| set.iter().any(|(_, a)| holds(a));
+    match id {
+        OverlayId::LiveInside => set
+            .iter()
+            .any(|(_, a)| judge.at_highest().is_live_inside(a)),
+        OverlayId::LineOnEarth => some(&Arrangement::is_line_on_earth),
+        OverlayId::ProveOutlet => some(&|a| a.line.is_some_and(|line| line.cord.is_earthed())),
+        // Needs the current itself; worked out by the caller.
+        OverlayId::EarthCarriesLeakage => false,
+        OverlayId::AerialTerminal => says(Question::Terminals, "aerial_or_earth"),
+        OverlayId::BPlusOnTerminals => says(Question::Terminals, "pickup_or_speaker"),
+        OverlayId::ResistanceCord => says(Question::CordWires, "three_wires_two_pins"),
+        OverlayId::DamagedCord => {
+            says(Question::Cord, "cracked") || says(Question::Cord, "spliced")
+        }
+        OverlayId::AgedCord => says(Question::Cord, "cloth_or_rubber"),
+        OverlayId::NoFuse => says(Question::Fuse, "none"),
+        OverlayId::FuseInCommonLeg => match findings.known(Question::Fuse) {
+            Some(Answer::One(answer)) => pin(answer)
+                .is_some_and(|pin| some(&|a| a.line.is_some_and(|line| line.near_pin == pin))),
+            _ => false,
+        },
+        OverlayId::AccessoryOutlet => says(Question::AccessoryOutlet, "present"),
+        OverlayId::FilterCapacitors => says(Question::FilterCapacitors, "swollen_or_leaking"),
+        OverlayId::StoredCharge => {
+            let opened = [Access::CoverOff, Access::Meter];
+            opened.iter().any(|access| findings.access.contains(access))
+                && some(&|a| a.line.is_some())
+        }
+        OverlayId::Asbestos | OverlayId::Selenium | OverlayId::Pcb | OverlayId::Radium => {
+            says(Question::Materials, id.id())
+        }
+        OverlayId::WrongSupply => is_wrong_supply(findings),
+    }
+}
+
+/// The worst leak that an earth conductor carries, mA, where it would startle.
+fn earth_leakage(set: &ArrangementSet, judge: &mut Judge) -> Option<f64> {
+    set.iter()
+        .filter_map(|(_, arrangement)| judge.at_highest().earth_leakage_ma(arrangement))
+        .filter(|leak| *leak >= STARTLE_MA.value)
+        .fold(None, |worst: Option<f64>, leak| {
+            Some(worst.map_or(leak, |worst| worst.max(leak)))
+        })
+}
+
+/// More than 10 % from the supply's volts, or another frequency (common practice).
+fn is_wrong_supply(findings: &Findings) -> bool {
+    let Some(rated) = findings.rated else {
+        return false;
+    };
+    let supply = findings.supply;
+    let volts_differ = |volts: f64| (volts - supply.volts).abs() > 0.1 * supply.volts;
+    rated.volts.is_some_and(volts_differ) || rated.hertz.is_some_and(|hertz| hertz != supply.hertz)
+}

@@ -1,0 +1,171 @@
+//! The verdict: treat as, could be, likely, what it rests on, and what to ask next.
+
+use crate::arrangement::State;
+use crate::fields::id_enum;
+use crate::hazard::{Class, Worst};
+
+use super::bank::Question;
+use super::conflict::Possible;
+use super::findings::{Finding, Findings};
+use super::judge::Judge;
+use super::next::{self, Step};
+use super::overlay::{Overlay, overlays};
+use super::prior;
+
+id_enum! {
+    /// Whether the class is shown, or only not ruled out.
+    pub enum Basis {
+        /// Treat as and could be agree.
+        Shown = "shown",
+        /// They do not, or the findings contradict each other.
+        NotRuledOut = "not_ruled_out",
+    }
+}
+
+/// A share from which a class is called likely.
+const LIKELY: f64 = 0.7;
+
+/// The class that soft evidence points to; never the verdict.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Likely {
+    /// The class.
+    pub class: Class,
+    /// Its share, 0.7 to 1.
+    pub share: f64,
+}
+
+/// A finding that carries the verdict.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct RestsOn {
+    /// The finding.
+    pub finding: Finding,
+    /// What treat as would be without it.
+    pub without: Class,
+}
+
+/// What can be said after the findings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Verdict {
+    /// The worst class still consistent: what to act on.
+    pub treat_as: Class,
+    /// The best class still consistent.
+    pub could_be: Class,
+    /// Whether they agree.
+    pub basis: Basis,
+    /// What soft evidence points to.
+    pub likely: Option<Likely>,
+    /// The worst case of the worst arrangement.
+    pub worst: Worst,
+    /// The largest current with no fault, over what is possible, mA rms; only where it leaks.
+    pub as_found_ma: Option<f64>,
+    /// What to ask next; nothing when treat as can no longer improve.
+    pub next: Option<Step>,
+    /// The minimal sets of findings that contradict each other.
+    pub conflicts: Vec<Vec<Question>>,
+    /// The findings whose withdrawal would worsen treat as.
+    pub rests_on: Vec<RestsOn>,
+    /// The cautions beside the class.
+    pub overlays: Vec<Overlay>,
+    /// How many arrangements agree with every finding.
+    pub consistent: usize,
+    /// The classes still possible, worst first.
+    pub classes: Vec<Class>,
+    /// Tubes of the list that the catalogue does not have.
+    pub unknown_tubes: Vec<String>,
+}
+
+impl Verdict {
+    /// The state of the worst case; nothing for a unit without a line side.
+    pub const fn worst_state(&self) -> Option<State> {
+        self.worst.state
+    }
+}
+
+/// Judges the findings.
+pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
+    judge.turn_to(findings);
+    let possible = Possible::after(findings);
+    let set = &possible.considered;
+    let treat_as = judge.worst_over(set);
+    let could_be = judge.best_over(set);
+    let agree = treat_as == could_be && !possible.is_conflict();
+    let (likely, classes) = likely(findings, &possible, judge);
+    Verdict {
+        treat_as,
+        could_be,
+        basis: if agree {
+            Basis::Shown
+        } else {
+            Basis::NotRuledOut
+        },
+        likely,
+        worst: judge.worst_case(set, treat_as).unwrap_or(Worst::NO_LINE),
+        as_found_ma: (treat_as == Class::Leaky).then(|| judge.leak_over(set, treat_as)),
+        next: next::step(findings, &possible, judge, treat_as, could_be),
+        rests_on: rests_on(findings, judge, treat_as),
+        overlays: overlays(findings, set, judge),
+        consistent: possible.consistent(),
+        classes,
+        // The catalogue is not there yet: every tube is kept, none is known.
+        unknown_tubes: findings.tubes.clone(),
+        conflicts: possible.conflicts,
+    }
+}
+
+/// The share of each class still possible, by worst class; what is likely where nothing conflicts.
+fn likely(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+) -> (Option<Likely>, Vec<Class>) {
+    let weights = prior::weights(findings);
+    let mut shares = vec![(0.0, false); Class::ALL.len()];
+    for (id, _) in possible.considered.iter() {
+        let class = judge.worst_class(id);
+        if let Some(share) = shares.get_mut(class as usize) {
+            share.0 += weights.get(usize::from(id.0)).copied().unwrap_or_default();
+            share.1 = true;
+        }
+    }
+    let total: f64 = shares.iter().map(|(share, _)| share).sum();
+    let classes = Class::ALL
+        .iter()
+        .zip(&shares)
+        .filter(|(_, (_, there))| *there);
+    let classes = classes.map(|(class, _)| *class).collect();
+    if possible.is_conflict() || total <= 0.0 {
+        return (None, classes);
+    }
+    let most = Class::ALL
+        .iter()
+        .zip(&shares)
+        .map(|(&class, (share, _))| Likely {
+            class,
+            share: share / total,
+        })
+        .find(|likely| likely.share >= LIKELY);
+    (most, classes)
+}
+
+fn rests_on(findings: &Findings, judge: &mut Judge, treat_as: Class) -> Vec<RestsOn> {
+    if treat_as == Class::Live {
+        return Vec::new();
+    }
+    let worse_without = |finding: Finding, judge: &mut Judge| {
+        let rest = findings.without(finding);
+        let possible = Possible::after(&rest);
+        let without = if judge.fits(&rest) {
+            judge.worst_over(&possible.considered)
+        } else {
+            Judge::of(&rest).worst_over(&possible.considered)
+        };
+        without
+            .is_worse_than(treat_as)
+            .then_some(RestsOn { finding, without })
+    };
+    findings
+        .list()
+        .into_iter()
+        .filter_map(|finding| worse_without(finding, judge))
+        .collect()
+}

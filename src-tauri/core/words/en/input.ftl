@@ -1,0 +1,36 @@
+# What a field of an input file takes, when what it was given does not fit. Each stands after the
+# field's name: "answers.plug: takes one of …".
+
+error-field = { $field }: { $takes }
+
+takes-an-object = takes an object of named fields
+takes-required = is missing and has to be given
+takes-known-keys = is not a field here; the fields are { $keys }
+takes-one-of = takes one of { $ids }
+takes-list-of = takes a list of { $ids }
+takes-some-of = takes a list of one or more of { $ids }, or "cant_tell"
+takes-alone = takes { $id } only when nothing else is in the list
+takes-number-from-to = takes a number from { $low } to { $high }
+takes-positive-below = takes a number above 0 and below { $bound }
+takes-whole-number = takes a whole number from 0 to { $high }
+takes-true-or-false = takes true or false
+takes-tubes-elsewhere = takes "cant_tell" only; a list of tubes goes into the field tubes
+takes-tube-types = takes a list of at most { $high } tube types, each a text of 1 to 40 characters
+takes-ohms-or-ol = takes a number of ohms, 0 or more, or "OL" above the meter’s range
+takes-no-direct-current = direct current is not covered: a supply has 15 to 400 hertz
+takes-feed-not-yet = this feed is not computed yet; takes one of { $ids }
+takes-possible-near_pin = takes b where the isolation is isolating
+takes-possible-line_capacitor = takes none where the isolation has no line capacitor
+takes-possible-line_capacitor_class = takes ordinary where there is no line capacitor
+takes-possible-reach = takes common_exposed only with line_floated or line_insulated
+takes-utf8 = takes UTF-8 text
+takes-json-object = takes a JSON object and is empty
+takes-valid-json = takes valid JSON; it breaks off at line { $line }, column { $column }
+takes-once = is given twice; a field takes one value
+takes-readable-file = takes a file that can be read
+takes-regular-file = takes a file or a pipe, not a directory
+takes-at-most-bytes = takes at most { $high } bytes
+
+list-pair = { $list }, { $next }
+fault-none = no fault
+not-checked-metal = whether the bare metal is on the chassis or on something worse

@@ -1,0 +1,5 @@
+//! What the checks share: physical units that answer for themselves, and the outside circuit solver.
+
+pub mod spice;
+
+pub mod physical_unit;

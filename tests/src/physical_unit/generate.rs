@@ -1,0 +1,397 @@
+//! Builds physical units: one for any wanted arrangement, or a random one.
+
+use std::sync::LazyLock;
+
+use rand::Rng;
+
+use super::PhysicalUnit;
+use super::factors::{
+    CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, SwitchLeg, capacitors, near_pins,
+    reaches,
+};
+use super::gaps::{CLASS_Y_FARAD, LINE_FARAD, NETWORK_FARAD, NETWORK_OHM, WINDING_FARAD};
+use super::metalwork::Metalwork;
+use super::parts::{
+    Bond, Capacitor, CordState, EarthContact, EarthWire, Feed, HeaterSource, LegCapacitor,
+    PlateSource, Plug, Rated,
+};
+use super::tubes::{
+    BATTERY_LINE_UPS, HIGH_LINE_STRINGS, LOW_LINE_STRINGS, LineUp, WINDING_LINE_UPS,
+};
+
+/// Part of its marking by which a real part may be off, as the design counts a marked value.
+const MARK_TOLERANCE: f64 = 0.2;
+/// How often a part's marking lies in the usual range and its real value may lie beyond it.
+const BEYOND_RANGE: f64 = 0.05;
+/// Supplies, V and Hz: nominal voltages of the project's table of supplies.
+const SUPPLIES: &[(f64, f64)] = &[
+    (120.0, 60.0),
+    (117.0, 60.0),
+    (100.0, 50.0),
+    (110.0, 50.0),
+    (230.0, 50.0),
+    (240.0, 50.0),
+];
+const NARROW_MM: f64 = 6.35;
+const WIDE_MM: f64 = 7.92;
+/// Maker's tolerance on a blade, mm (NEMA WD 6, from memory).
+const BLADE_TOLERANCE_MM: f64 = 0.25;
+
+/// One of several things, by weight.
+pub(super) fn pick<T: Copy>(weighted: &[(T, u32)], rng: &mut impl Rng) -> T {
+    let total: u32 = weighted.iter().map(|(_, weight)| weight).sum();
+    let mut left = rng.random_range(0..total);
+    for &(thing, weight) in weighted {
+        if left < weight {
+            return thing;
+        }
+        left -= weight;
+    }
+    weighted[0].0
+}
+
+fn any<T: Copy>(things: &[T], rng: &mut impl Rng) -> T {
+    things[rng.random_range(0..things.len())]
+}
+
+/// Evenly over decades, as part values are.
+fn over_decades((low, high): (f64, f64), rng: &mut impl Rng) -> f64 {
+    (low * (high / low).powf(rng.random::<f64>())).clamp(low, high)
+}
+
+/// A real value and its marking: mostly the real value is in the range, now and then the marking.
+fn real_and_marked(range: (f64, f64), rng: &mut impl Rng) -> (f64, f64) {
+    let first = over_decades(range, rng);
+    let error = 1.0 + MARK_TOLERANCE * rng.random_range(-1.0..=1.0);
+    if rng.random_bool(BEYOND_RANGE) {
+        (first * error, first)
+    } else {
+        (first, first / error)
+    }
+}
+
+pub(super) fn capacitor(range: (f64, f64), rng: &mut impl Rng) -> Capacitor {
+    let (farad, marked_farad) = real_and_marked(range, rng);
+    Capacitor {
+        farad,
+        marked_farad,
+    }
+}
+
+fn network(rng: &mut impl Rng) -> Bond {
+    let (ohm, marked_ohm) = real_and_marked(NETWORK_OHM, rng);
+    Bond::Network {
+        ohm,
+        marked_ohm,
+        capacitor: capacitor(NETWORK_FARAD, rng),
+    }
+}
+
+impl PhysicalUnit {
+    /// A unit built to be this arrangement; whatever the arrangement leaves open is random.
+    pub fn of(wanted: Factors, rng: &mut impl Rng) -> PhysicalUnit {
+        let mut unit = PhysicalUnit::bare_bench(wanted, rng);
+        if wanted.isolation == Isolation::NoLine {
+            unit.take_line_away(rng);
+            return unit;
+        }
+        unit.fit_cord(wanted.cord, rng);
+        unit.wire_power(wanted.isolation, rng);
+        unit.wire_legs(wanted, rng);
+        unit
+    }
+
+    /// A random unit. Every arrangement comes up: half of the units are drawn evenly over all of
+    /// them, half factor by factor, so that no isolation is rare. Then some are spoilt.
+    pub fn random(rng: &mut impl Rng) -> PhysicalUnit {
+        let wanted = if rng.random_bool(0.5) {
+            any(&EVERY, rng)
+        } else {
+            factor_by_factor(rng)
+        };
+        let mut unit = PhysicalUnit::of(wanted, rng);
+        unit.spoil(rng);
+        unit
+    }
+
+    /// Everything but cord and line side.
+    fn bare_bench(wanted: Factors, rng: &mut impl Rng) -> PhysicalUnit {
+        let (supply_volts, supply_hertz) = any(SUPPLIES, rng);
+        let work = Metalwork::with_reach(wanted.reach, wanted.isolation, rng);
+        PhysicalUnit {
+            supply_volts,
+            supply_hertz,
+            supply_both_hot: rng.random_bool(0.1),
+            feed: Feed::Line,
+            plug: None,
+            plug_lost: false,
+            taped_pin: rng.random_range(0..2),
+            earth_wire: EarthWire::Absent,
+            plates_from: PlateSource::LineHalfWave,
+            heaters_from: HeaterSource::LineString,
+            motor: rng.random_bool(0.15),
+            output_transformer: rng.random_bool(0.8),
+            common_conductor: None,
+            called_near: 0,
+            bond: Bond::Direct,
+            switch_opens: [false, false],
+            leg_capacitor: None,
+            polarity_switch: rng.random_bool(0.1),
+            fuse_in: any(&[None, None, Some(0), Some(1)], rng),
+            winding_farad: over_decades(WINDING_FARAD, rng),
+            bare_metal: work.bare,
+            terminals: work.terminals,
+            aerial_post: work.post,
+            back_fitted: work.back_fitted,
+            line_up: any(WINDING_LINE_UPS, rng),
+            kind: any(&KINDS, rng),
+            rating_plate: plate(wanted.isolation, rng),
+            rated: rng.random_bool(0.6).then(|| rated(supply_volts, rng)),
+            tingled: rng.random_bool(0.15),
+            reworked: rng.random_bool(0.3),
+            cord_state: any(&CORD_STATES, rng),
+            resistance_cord: false,
+            accessory_outlet: rng.random_bool(0.05),
+            filters_leaking: rng.random_bool(0.1),
+            materials: MATERIALS
+                .iter()
+                .copied()
+                .filter(|_| rng.random_bool(0.08))
+                .collect(),
+        }
+    }
+
+    fn take_line_away(&mut self, rng: &mut impl Rng) {
+        self.feed = any(
+            &[Feed::Batteries, Feed::Batteries, Feed::OutsideSupply],
+            rng,
+        );
+        self.plates_from = PlateSource::LowVoltage;
+        self.heaters_from = HeaterSource::LowVoltage;
+        self.line_up = any(BATTERY_LINE_UPS, rng);
+        self.fuse_in = None;
+        self.bond = any(
+            &[Bond::Direct, Bond::Direct, Bond::Insulated, network(rng)],
+            rng,
+        );
+        let reach = any(reaches(Isolation::NoLine), rng);
+        let work = Metalwork::with_reach(reach, Isolation::NoLine, rng);
+        self.bare_metal = work.bare;
+        self.terminals = work.terminals;
+        self.aerial_post = work.post;
+        self.back_fitted = work.back_fitted;
+    }
+
+    fn fit_cord(&mut self, cord: Cord, rng: &mut impl Rng) {
+        let (earth, earth_wire) = match cord {
+            Cord::TwoPinReversible | Cord::TwoPinPolarised => {
+                (EarthContact::None, EarthWire::Absent)
+            }
+            Cord::ThreePinEarthed => (EarthContact::Pin, EarthWire::OnChassis),
+            Cord::ThreePinUnearthed => (EarthContact::Pin, EarthWire::Loose),
+            // Whoever cut the pin off mostly left the wire where it was.
+            Cord::ThreePinCut => (
+                EarthContact::Stump,
+                any(&[EarthWire::OnChassis, EarthWire::Loose], rng),
+            ),
+            Cord::ThreePinReversibleEarthed => (EarthContact::SideClips, EarthWire::OnChassis),
+            Cord::ThreePinReversibleUnearthed => (EarthContact::SideClips, EarthWire::Loose),
+        };
+        let neutral_place = rng.random_range(0..2);
+        self.plug = Some(Plug {
+            blade_mm: blades(cord, neutral_place, rng),
+            earth,
+            neutral_place,
+        });
+        self.earth_wire = earth_wire;
+    }
+
+    fn wire_power(&mut self, isolation: Isolation, rng: &mut impl Rng) {
+        let (plates, heaters) = match isolation {
+            Isolation::LineRectified => {
+                (PlateSource::LineBridgeOrDoubler, HeaterSource::LineString)
+            }
+            Isolation::HeaterTransformer => {
+                let heaters = [HeaterSource::Transformer, HeaterSource::MotorWinding];
+                (PlateSource::LineHalfWave, any(&heaters, rng))
+            }
+            Isolation::Autotransformer => (PlateSource::TappedWinding, HeaterSource::Transformer),
+            Isolation::Isolating => (PlateSource::SeparateWinding, HeaterSource::Transformer),
+            _ => (PlateSource::LineHalfWave, HeaterSource::LineString),
+        };
+        self.plates_from = plates;
+        self.heaters_from = heaters;
+        self.motor |= heaters == HeaterSource::MotorWinding;
+        self.bond = match isolation {
+            Isolation::LineFloated => network(rng),
+            Isolation::LineInsulated => Bond::Insulated,
+            Isolation::Isolating => pick(
+                &[(Bond::Direct, 8), (network(rng), 1), (Bond::Insulated, 1)],
+                rng,
+            ),
+            _ => Bond::Direct,
+        };
+        if isolation.has_heater_string() {
+            self.line_up = string_for(self.supply_volts, rng);
+            self.resistance_cord = self.line_up.dropper_ohm > 0.0 && rng.random_bool(0.5);
+        }
+    }
+
+    /// The wires from the pins to the legs, and what sits on them.
+    fn wire_legs(&mut self, wanted: Factors, rng: &mut impl Rng) {
+        let pin_b = self.pin_b();
+        let near = if wanted.near_pin == Pin::B {
+            pin_b
+        } else {
+            1 - pin_b
+        };
+        self.called_near = near;
+        self.common_conductor = match wanted.isolation {
+            Isolation::Isolating | Isolation::LineRectified | Isolation::NoLine => None,
+            _ => Some(near),
+        };
+        let (opens_near, opens_far) = match wanted.switch_leg {
+            SwitchLeg::Near => (true, false),
+            SwitchLeg::Far => (false, true),
+            SwitchLeg::Both => (true, true),
+            SwitchLeg::None => (false, false),
+        };
+        self.switch_opens[near] = opens_near;
+        self.switch_opens[1 - near] = opens_far;
+        self.fit_line_capacitor(wanted, near, rng);
+    }
+
+    fn fit_line_capacitor(&mut self, wanted: Factors, near: usize, rng: &mut impl Rng) {
+        let mut from = [false, false];
+        match wanted.line_capacitor {
+            LineCapacitor::NearLeg => from[near] = true,
+            LineCapacitor::FarLeg => from[1 - near] = true,
+            LineCapacitor::BothLegs => from = [true, true],
+            LineCapacitor::Selector => self.polarity_switch = true,
+            LineCapacitor::None => {
+                // Across the line of a set whose chassis is a supply conductor: from the far leg.
+                if wanted.isolation.chassis_on_line() && rng.random_bool(0.3) {
+                    from[1 - near] = true;
+                } else {
+                    return;
+                }
+            }
+        }
+        let class_y = wanted.line_capacitor_class == CapacitorClass::ClassY;
+        let part = capacitor(if class_y { CLASS_Y_FARAD } else { LINE_FARAD }, rng);
+        self.leg_capacitor = Some(LegCapacitor {
+            from,
+            part,
+            class_y,
+        });
+    }
+
+    /// Rare damage and rework. The arrangement is derived from the parts, so it may change.
+    fn spoil(&mut self, rng: &mut impl Rng) {
+        let Some(plug) = self.plug.as_ref() else {
+            return;
+        };
+        let earth = plug.earth;
+        if rng.random_bool(0.03) {
+            self.plug_lost = true;
+        }
+        let odds = match (earth, self.earth_wire) {
+            (EarthContact::None, EarthWire::Absent) => 0.04,
+            (EarthContact::Pin | EarthContact::SideClips, EarthWire::Loose) => 0.2,
+            (EarthContact::Pin | EarthContact::SideClips, EarthWire::OnChassis) => 0.1,
+            _ => 0.0,
+        };
+        if rng.random_bool(odds) {
+            // A three-core cord on a two-pin plug, or a lift switch in the earth wire.
+            let two_pins = earth == EarthContact::None;
+            self.earth_wire = if two_pins {
+                EarthWire::OnChassis
+            } else {
+                EarthWire::LiftSwitch
+            };
+        }
+    }
+}
+
+static EVERY: LazyLock<Vec<Factors>> = LazyLock::new(Factors::all);
+
+fn factor_by_factor(rng: &mut impl Rng) -> Factors {
+    let isolation = any(Isolation::ALL, rng);
+    if isolation == Isolation::NoLine {
+        return Factors::NO_LINE;
+    }
+    let (line_capacitor, line_capacitor_class) = any(&capacitors(isolation), rng);
+    Factors {
+        isolation,
+        cord: any(Cord::ALL, rng),
+        near_pin: any(near_pins(isolation), rng),
+        line_capacitor,
+        line_capacitor_class,
+        switch_leg: any(SwitchLeg::ALL, rng),
+        reach: any(reaches(isolation), rng),
+    }
+}
+
+/// Blade widths, mm. An earth pin leaves the neutral blade narrow or wide; a reversible plug may
+/// be round pins, or a polarised one whose wide blade was filed down.
+fn blades(cord: Cord, neutral_place: usize, rng: &mut impl Rng) -> [f64; 2] {
+    let wide = match cord {
+        Cord::TwoPinPolarised => true,
+        Cord::ThreePinEarthed | Cord::ThreePinUnearthed => rng.random_bool(0.5),
+        _ => false,
+    };
+    let mut blade = |nominal: f64| nominal + BLADE_TOLERANCE_MM * rng.random_range(-1.0..=1.0);
+    let mut widths = [blade(NARROW_MM), blade(NARROW_MM)];
+    if wide {
+        widths[neutral_place] = blade(WIDE_MM);
+    }
+    widths
+}
+
+fn string_for(supply_volts: f64, rng: &mut impl Rng) -> LineUp {
+    any(
+        if supply_volts < 150.0 {
+            LOW_LINE_STRINGS
+        } else {
+            HIGH_LINE_STRINGS
+        },
+        rng,
+    )
+}
+
+fn plate(isolation: Isolation, rng: &mut impl Rng) -> &'static str {
+    let truthful: &[&'static str] = match isolation {
+        Isolation::NoLine => &["battery", "none"],
+        // Iron takes no direct current.
+        Isolation::Isolating | Isolation::Autotransformer | Isolation::HeaterTransformer => {
+            &["ac_only", "none"]
+        }
+        Isolation::LineRectified => &["ac_only", "none"],
+        _ => &["ac_dc", "ac_only", "ac_dc_battery", "none"],
+    };
+    any(truthful, rng)
+}
+
+fn rated(supply_volts: f64, rng: &mut impl Rng) -> Rated {
+    Rated {
+        volts: any(&[supply_volts, supply_volts, 110.0, 220.0], rng),
+        hertz: any(&[None, Some(50.0), Some(60.0)], rng),
+        watts: any(&[None, Some(30.0), Some(60.0)], rng),
+    }
+}
+
+const KINDS: [&str; 6] = [
+    "table_radio",
+    "console_radio",
+    "portable_radio",
+    "record_player",
+    "instrument_amplifier",
+    "other",
+];
+const MATERIALS: [&str; 4] = ["asbestos", "selenium", "pcb", "radium"];
+const CORD_STATES: [CordState; 4] = [
+    CordState::Sound,
+    CordState::Cracked,
+    CordState::Spliced,
+    CordState::ClothOrRubber,
+];
