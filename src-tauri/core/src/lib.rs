@@ -21,3 +21,4 @@ pub mod hazard;
 pub mod inspection;
 pub mod supply;
 pub mod words;
+pub mod workbench;

@@ -1,8 +1,9 @@
 //! What to ask next, and when asking can no longer improve the verdict.
 //!
 //! Stops when no arrangement still possible, with the answers it may truthfully give to everything
-//! that may still be asked, leaves a better worst class. Until then it asks the question that removes
-//! the most likelihood for each second. Both are sound: what is asked only ever adds findings.
+//! that may still be asked, leaves a better worst class. Until then it asks the question that is
+//! expected to part the most likelihood of one class from that of others for each second. Both are
+//! sound: what is asked only ever adds findings.
 
 use super::bank::{Access, Question, Role, Shape, ValueId, cost_of, value_cost};
 use super::conflict::Possible;
@@ -58,7 +59,7 @@ pub fn step(
     if !open.can_improve(possible, judge, treat_as) {
         return None;
     }
-    open.best_question(findings, &possible.considered)
+    open.best_question(&Weights::of(findings, &possible.considered, judge), &possible.considered)
         .or_else(|| {
             open.value_that_matters(&possible.considered)
                 .map(Step::Read)
@@ -170,26 +171,18 @@ impl Open {
         reach::allowed(&told).set()
     }
 
-    /// The question that removes the most likelihood for each second; the bank's order breaks ties.
-    fn best_question(&self, findings: &Findings, set: &ArrangementSet) -> Option<Step> {
-        let weights = Weights::of(findings, set);
-        let mut best: Option<(f64, Question)> = None;
+    /// The question that parts the most for each second; the bank's order breaks ties.
+    fn best_question(&self, weights: &Weights, set: &ArrangementSet) -> Option<Step> {
         let metal = self.metal.first().map(|first| {
-            let seconds: f64 = self
-                .metal
-                .iter()
-                .map(|question| cost_of(*question).seconds)
-                .sum();
-            (*first, self.removed_by_metal(set, &weights) / seconds)
+            let seconds: f64 = self.metal.iter().map(|question| cost_of(*question).seconds).sum();
+            (*first, self.parted_by_metal(set, weights) / seconds)
         });
         let single = self.single.iter().map(|&question| {
-            (
-                question,
-                removed_by(question, set, &weights) / cost_of(question).seconds,
-            )
+            (question, parted_by(question, set, weights) / cost_of(question).seconds)
         });
         let mut candidates: Vec<(Question, f64)> = single.chain(metal).collect();
         candidates.sort_by_key(|(question, _)| *question);
+        let mut best: Option<(f64, Question)> = None;
         for (question, score) in candidates {
             if score > 0.0 && best.is_none_or(|(most, _)| score > most) {
                 best = Some((score, question));
@@ -198,23 +191,19 @@ impl Open {
         best.map(|(_, question)| Step::Ask(question))
     }
 
-    fn removed_by_metal(&self, set: &ArrangementSet, weights: &Weights) -> f64 {
-        Reach::ALL
-            .iter()
-            .map(|&reach| {
-                let mut told = self.findings.clone();
-                for &question in &self.metal {
-                    if let Some(answer) = metal_answer(question, reach) {
-                        told.answers.insert(question, answer);
-                    }
+    fn parted_by_metal(&self, set: &ArrangementSet, weights: &Weights) -> f64 {
+        let with_reach = |reach: Reach| {
+            let mut told = self.findings.clone();
+            for &question in &self.metal {
+                if let Some(answer) = metal_answer(question, reach) {
+                    told.answers.insert(question, answer);
                 }
-                let with_reach = set
-                    .iter()
-                    .filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
-                let share = weights.sum(with_reach.map(|(id, _)| id));
-                share * weights.outside(set, &reach::allowed(&told).set())
-            })
-            .sum()
+            }
+            let having = set.iter().filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
+            let having = weights.by_class(having.map(|(id, _)| id));
+            weights.parted(&having, set, &reach::allowed(&told).set())
+        };
+        Reach::ALL.iter().map(|&reach| with_reach(reach)).sum()
     }
 
     /// A value that some arrangement still possible has, the cheapest first.
@@ -286,10 +275,10 @@ fn answer_sets(question: Question) -> impl Iterator<Item = &'static ArrangementS
         .filter_map(move |answer| left_by(question, answer))
 }
 
-/// The expected share of likelihood that a question removes, each arrangement answering its sharpest.
-fn removed_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f64 {
+/// What a question is expected to part, each arrangement answering its sharpest.
+fn parted_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f64 {
     let answers: Vec<&ArrangementSet> = answer_sets(question).collect();
-    let mut by_answer = vec![0.0; answers.len()];
+    let mut by_answer = vec![Shares::default(); answers.len()];
     for (id, _) in set.iter() {
         let sharpest = answers
             .iter()
@@ -297,51 +286,71 @@ fn removed_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f6
             .filter(|(_, answer)| answer.contains(id))
             .min_by_key(|(_, answer)| answer.len())
             .map(|(place, _)| place);
-        if let Some(share) = sharpest.and_then(|place| by_answer.get_mut(place)) {
-            *share += weights.one(id);
+        if let Some(shares) = sharpest.and_then(|place| by_answer.get_mut(place)) {
+            weights.count(id, shares);
         }
     }
-    let expected: f64 = answers
-        .iter()
-        .zip(&by_answer)
-        .filter(|(_, share)| **share > 0.0)
-        .map(|(answer, share)| share * weights.outside(set, answer))
-        .sum();
+    let answered = answers.iter().zip(&by_answer);
+    let expected: f64 =
+        answered.map(|(answer, having)| weights.parted(having, set, answer)).sum();
     expected * (1.0 - cost_of(question).cant_tell_rate)
 }
 
-/// Likelihoods scaled to 1 over the set; an arrangement that the priors give nothing still counts a little.
-struct Weights(Vec<f64>);
+/// Likelihood by class, in the order of the classes.
+type Shares = [f64; Class::ALL.len()];
+
+/// Likelihoods scaled to 1 over a set, and the class of each arrangement in it.
+struct Weights {
+    weights: Vec<f64>,
+    classes: Vec<Option<Class>>,
+}
 
 impl Weights {
     /// What an arrangement counts at least, so that no question looks idle for want of a prior.
     const FLOOR: f64 = 1e-9;
 
-    fn of(findings: &Findings, set: &ArrangementSet) -> Self {
+    fn of(findings: &Findings, set: &ArrangementSet, judge: &mut Judge) -> Self {
         let mut weights = prior::weights(findings);
-        for weight in &mut weights {
-            *weight = weight.max(Self::FLOOR);
+        let mut classes = vec![None; weights.len()];
+        let mut total = 0.0;
+        for (id, _) in set.iter() {
+            let place = usize::from(id.0);
+            if let (Some(weight), Some(class)) = (weights.get_mut(place), classes.get_mut(place)) {
+                *weight = weight.max(Self::FLOOR);
+                *class = Some(judge.worst_class(id));
+                total += *weight;
+            }
         }
-        let mut scaled = Self(weights);
-        let total = scaled.sum(set.iter().map(|(id, _)| id));
-        for weight in &mut scaled.0 {
+        for weight in &mut weights {
             *weight /= total;
         }
-        scaled
+        Self { weights, classes }
     }
 
-    fn one(&self, id: ArrangementId) -> f64 {
-        self.0.get(usize::from(id.0)).copied().unwrap_or_default()
+    fn count(&self, id: ArrangementId, shares: &mut Shares) {
+        let place = usize::from(id.0);
+        if let (Some(weight), Some(Some(class))) = (self.weights.get(place), self.classes.get(place))
+            && let Some(share) = shares.get_mut(*class as usize)
+        {
+            *share += weight;
+        }
     }
 
-    fn sum(&self, ids: impl Iterator<Item = ArrangementId>) -> f64 {
-        ids.map(|id| self.one(id)).sum()
+    fn by_class(&self, ids: impl Iterator<Item = ArrangementId>) -> Shares {
+        let mut shares = Shares::default();
+        ids.for_each(|id| self.count(id, &mut shares));
+        shares
     }
 
-    /// The likelihood of what is in the set but not in the answer.
-    fn outside(&self, set: &ArrangementSet, answer: &ArrangementSet) -> f64 {
+    /// Likelihood of those who give an answer × likelihood of another class that the answer removes.
+    fn parted(&self, having: &Shares, set: &ArrangementSet, answer: &ArrangementSet) -> f64 {
+        if having.iter().all(|share| *share == 0.0) {
+            return 0.0;
+        }
         let mut removed = set.clone();
         removed.remove(answer);
-        self.sum(removed.iter().map(|(id, _)| id))
+        let removed = self.by_class(removed.iter().map(|(id, _)| id));
+        let total: f64 = removed.iter().sum();
+        having.iter().zip(&removed).map(|(share, same)| share * (total - same)).sum()
     }
 }

@@ -1,0 +1,148 @@
+//! Lays views out for a terminal.
+
+use std::io::{ErrorKind, Write};
+
+use coldchassis_core::words::{Message, Words, milliamperes, volts};
+use coldchassis_core::workbench::{Code, ExposureView, Problem, RowView, Tag};
+use serde::Serialize;
+
+/// Width of a tag, columns: fits a phone's terminal turned sideways.
+const COLUMNS: usize = 72;
+
+/// Prints a view as JSON, numbers in full.
+pub fn json(view: &impl Serialize) -> Result<(), Problem> {
+    let text = serde_json::to_string_pretty(view)
+        .map_err(|_| Problem::new(Code::Storage, Message::new("error-cannot-print")))?;
+    self::text(&text)
+}
+
+/// Prints text; a reader that has gone away is no trouble.
+pub fn text(text: &str) -> Result<(), Problem> {
+    match writeln!(std::io::stdout(), "{text}") {
+        Ok(()) => Ok(()),
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => Ok(()),
+        Err(_) => Err(Problem::new(
+            Code::Storage,
+            Message::new("error-cannot-print"),
+        )),
+    }
+}
+
+/// The hang tag as text.
+pub fn tag(tag: &Tag, words: &Words) -> String {
+    let mut lines = Vec::new();
+    lines.push(format!("+{}+", "-".repeat(COLUMNS - 2)));
+    lines.push(framed(&format!("(o)  {}", tag.signal_word)));
+    lines.push(framed(&tag.title));
+    lines.push(format!("+{}+", "-".repeat(COLUMNS - 2)));
+    let mut section = |title: Option<&str>, items: &[String], mark: &str| {
+        if items.is_empty() {
+            return;
+        }
+        if let Some(title) = title {
+            lines.push(String::new());
+            lines.push(words.say_id(title));
+        }
+        for item in items {
+            lines.extend(wrapped(item, mark));
+        }
+    };
+    section(None, &tag.conflicts, "! ");
+    section(None, &tag.reason, "");
+    let worst: Vec<String> = tag.current.iter().chain(&tag.state).cloned().collect();
+    section(
+        Some("tag-worst"),
+        &[worst.join("  ")].map(|line| line.trim().to_owned()),
+        "  ",
+    );
+    section(
+        None,
+        &tag.could_be
+            .iter()
+            .chain(&tag.likely)
+            .cloned()
+            .collect::<Vec<_>>(),
+        "",
+    );
+    section(Some("tag-permission"), &tag.permission, "  - ");
+    section(Some("tag-cautions"), &tag.overlays, "  - ");
+    section(Some("tag-next"), std::slice::from_ref(&tag.next), "  ");
+    section(Some("tag-rests-on"), &tag.rests_on, "  - ");
+    section(Some("not-checked-intro"), &tag.not_checked, "  - ");
+    lines.join("\n")
+}
+
+fn framed(text: &str) -> String {
+    let room = COLUMNS - 4;
+    wrap(text, room)
+        .into_iter()
+        .map(|line| {
+            format!(
+                "| {line}{} |",
+                " ".repeat(room.saturating_sub(line.chars().count()))
+            )
+        })
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+fn wrapped(text: &str, mark: &str) -> Vec<String> {
+    let indent = " ".repeat(mark.chars().count());
+    wrap(text, COLUMNS - indent.len())
+        .into_iter()
+        .enumerate()
+        .map(|(place, line)| format!("{}{line}", if place == 0 { mark } else { &indent }))
+        .collect()
+}
+
+/// Breaks text at blanks; a no-break space keeps a figure with its unit.
+fn wrap(text: &str, columns: usize) -> Vec<String> {
+    let mut lines = vec![String::new()];
+    for word in text.split(' ') {
+        let Some(line) = lines.last_mut() else {
+            continue;
+        };
+        if line.is_empty() {
+            line.push_str(word);
+        } else if line.chars().count() + 1 + word.chars().count() <= columns {
+            line.push(' ');
+            line.push_str(word);
+        } else {
+            lines.push(word.to_owned());
+        }
+    }
+    lines
+}
+
+/// An exposure table as text.
+pub fn exposure(view: &ExposureView, words: &Words) -> String {
+    let mut lines = vec![
+        words.say(
+            &Message::new("exposure-summary")
+                .message("class", Message::new(format!("class-{}", view.class)))
+                .text("margin", view.margin.to_string())
+                .text("current", milliamperes(view.as_found_ma)),
+        ),
+        String::new(),
+    ];
+    lines.extend(view.rows.iter().map(|row| exposure_row(row, words)));
+    lines.join("\n")
+}
+
+fn exposure_row(row: &RowView, words: &Words) -> String {
+    let outcome = match (row.outcome, row.open_circuit_v) {
+        ("touch", Some(open)) => format!("{:>10} {:>10}", milliamperes(row.touch_ma), volts(open)),
+        (outcome, _) => format!("{:>21}", words.say_id(&format!("outcome-{outcome}"))),
+    };
+    let faults = if row.faults.is_empty() {
+        words.say_id("exposure-as-found")
+    } else {
+        row.faults.join(" + ")
+    };
+    format!(
+        "{:6} {:3} {:4} {outcome}  {faults}",
+        row.state.plug,
+        row.state.switch,
+        row.state.selector.unwrap_or("-"),
+    )
+}

@@ -1,0 +1,69 @@
+//! What went wrong, as data a shell can act on.
+
+use serde::Serialize;
+
+use crate::fields::FieldError;
+use crate::words::{Message, Words};
+
+/// The kinds of trouble a shell tells apart.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum Code {
+    /// What was given does not fit a field.
+    BadInput,
+    /// There is no such unit or inspection.
+    NotFound,
+    /// The stored file was written by a newer version.
+    NewerFile,
+    /// The stored file is not one of ours.
+    NotOurFile,
+    /// Reading or writing the stored file failed.
+    Storage,
+}
+
+/// Trouble: a code, a message, and the field where there is one.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS, thiserror::Error)]
+#[error("{code:?} {}", .message.id)]
+#[ts(export)]
+pub struct Problem {
+    /// What kind of trouble.
+    pub code: Code,
+    /// What to say.
+    pub message: Message,
+    /// The dotted path of the field.
+    pub field: Option<String>,
+}
+
+impl Problem {
+    /// Trouble that no field is to blame for.
+    pub const fn new(code: Code, message: Message) -> Self {
+        Self {
+            code,
+            message,
+            field: None,
+        }
+    }
+
+    /// The sentence for a person: the field first where there is one.
+    pub fn sentence(&self, words: &Words) -> String {
+        match &self.field {
+            None => words.say(&self.message),
+            Some(field) => words.say(
+                &Message::new("error-field")
+                    .text("field", field.clone())
+                    .message("takes", self.message.clone()),
+            ),
+        }
+    }
+}
+
+impl From<FieldError> for Problem {
+    fn from(error: FieldError) -> Self {
+        Self {
+            code: Code::BadInput,
+            message: error.message,
+            field: Some(error.field),
+        }
+    }
+}

@@ -1,0 +1,15 @@
+//! The one door for every shell: commands in, views out, in the inspector's language.
+//!
+//! Shells hold no rule of their own. Everything a run depends on besides its input, the store, the
+//! clock and the source of ids, is passed in, so that any run can be repeated.
+
+mod error;
+mod file_views;
+mod tag;
+
+pub use error::{Code, Problem};
+pub use file_views::{
+    AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
+    assess_file, exposure_file,
+};
+pub use tag::{Tag, tag};

@@ -1,0 +1,111 @@
+//! The hang tag as data: every line of the verdict, in the inspector's language.
+
+use serde::Serialize;
+
+use crate::hazard::{Class, Signal};
+use crate::inspection::{
+    Findings, Verdict, class_inline, conflict_sentences, next_step, not_checked, permission,
+    reason, rests_on_sentences, state_sentence, tag_line,
+};
+use crate::words::{Message, Words, milliamperes, percent};
+
+/// The verdict in words.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+#[ts(export)]
+pub struct Tag {
+    /// The class to act on.
+    pub class: Class,
+    /// The signal word's id.
+    pub signal: Signal,
+    /// The signal word.
+    pub signal_word: String,
+    /// Class with its basis.
+    pub title: String,
+    /// Why, in a sentence or two.
+    pub reason: Vec<String>,
+    /// The worst touch current with its unit; nothing for a unit without a line side.
+    pub current: Option<String>,
+    /// The state it holds in.
+    pub state: Option<String>,
+    /// What it could still be, where that is better.
+    pub could_be: Option<String>,
+    /// What soft evidence points to, as not proof.
+    pub likely: Option<String>,
+    /// What may be done now.
+    pub permission: Vec<String>,
+    /// What to look at next, or that nothing is left.
+    pub next: String,
+    /// What to look at again.
+    pub conflicts: Vec<String>,
+    /// The cautions beside the class.
+    pub overlays: Vec<String>,
+    /// What the verdict rests on.
+    pub rests_on: Vec<String>,
+    /// What was not checked.
+    pub not_checked: Vec<String>,
+}
+
+/// Puts a verdict into words.
+pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
+    let say = |message: &Message| words.say(message);
+    let say_all = |messages: Vec<Message>| messages.iter().map(say).collect::<Vec<_>>();
+    let signal = verdict.treat_as.signal();
+    Tag {
+        class: verdict.treat_as,
+        signal,
+        signal_word: words.say_id(&format!("signal-{}", signal.id())),
+        title: say(&tag_line(verdict)),
+        reason: say_all(reason(findings, verdict)),
+        current: verdict
+            .worst
+            .state
+            .map(|_| milliamperes(verdict.worst.milliamperes)),
+        state: verdict.worst.state.map(|state| say(&state_sentence(state))),
+        could_be: (verdict.could_be != verdict.treat_as).then(|| {
+            say(&Message::new("could-be").message("class", class_inline(verdict.could_be)))
+        }),
+        likely: likely(verdict, words),
+        permission: say_all(permission(verdict)),
+        next: next_step(verdict).map_or_else(|| words.say_id("nothing-left"), |next| say(&next)),
+        conflicts: conflicts(verdict, words),
+        overlays: overlays(verdict, words),
+        rests_on: say_all(rests_on_sentences(verdict)),
+        not_checked: say_all(not_checked(findings)),
+    }
+}
+
+/// A share from which a class is called very likely.
+const VERY_LIKELY: f64 = 0.9;
+
+fn likely(verdict: &Verdict, words: &Words) -> Option<String> {
+    let likely = verdict.likely?;
+    let id = if likely.share >= VERY_LIKELY {
+        "likely-very"
+    } else {
+        "likely-likely"
+    };
+    let message = Message::new(id).message("class", class_inline(likely.class));
+    Some(words.say(&message.text("share", percent(likely.share))))
+}
+
+fn conflicts(verdict: &Verdict, words: &Words) -> Vec<String> {
+    if verdict.conflicts.is_empty() {
+        return Vec::new();
+    }
+    let intro = words.say_id("conflict-intro");
+    let each = conflict_sentences(verdict)
+        .into_iter()
+        .map(|message| words.say(&message));
+    std::iter::once(intro).chain(each).collect()
+}
+
+fn overlays(verdict: &Verdict, words: &Words) -> Vec<String> {
+    let say = |overlay: &crate::inspection::Overlay| {
+        let message = Message::new(format!("overlay-{}", overlay.id.id()));
+        words.say(&match overlay.milliamperes {
+            Some(leak) => message.text("current", milliamperes(leak)),
+            None => message,
+        })
+    };
+    verdict.overlays.iter().map(say).collect()
+}
