@@ -49,9 +49,17 @@ impl Judge {
     }
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
+    ///
+    /// On an earthed chassis a fault that trips the breaker at the highest voltage may not trip it at
+    /// the nominal one and then touch is worse, so there the nominal voltage is judged as well.
     pub fn worst_class(&mut self, id: ArrangementId) -> Class {
         remembered(&mut self.worst, id, |arrangement| {
-            self.at_highest.worst_class(arrangement)
+            let highest = self.at_highest.worst_class(arrangement);
+            if is_earthed(arrangement) && highest == Class::TwoFaults {
+                highest.worse(self.at_nominal.worst_class(arrangement))
+            } else {
+                highest
+            }
         })
     }
 
@@ -111,7 +119,13 @@ impl Judge {
             if self.worst_class(id) != class {
                 continue;
             }
-            let case = self.at_highest.worst(arrangement);
+            let mut case = self.at_highest.worst(arrangement);
+            if is_earthed(arrangement) {
+                let nominal = self.at_nominal.worst(arrangement);
+                if nominal.class.is_worse_than(case.class) {
+                    case = nominal;
+                }
+            }
             if worst.is_none_or(|worst| case.is_worse_than(&worst)) {
                 worst = Some(case);
             }
@@ -134,6 +148,10 @@ impl Judge {
     pub const fn at_highest(&mut self) -> &mut Exposures {
         &mut self.at_highest
     }
+}
+
+fn is_earthed(arrangement: &Arrangement) -> bool {
+    arrangement.line.is_some_and(|line| line.cord.is_earthed())
 }
 
 fn remembered(

@@ -59,11 +59,14 @@ pub fn step(
     if !open.can_improve(possible, judge, treat_as) {
         return None;
     }
-    open.best_question(&Weights::of(findings, &possible.considered, judge), &possible.considered)
-        .or_else(|| {
-            open.value_that_matters(&possible.considered)
-                .map(Step::Read)
-        })
+    open.best_question(
+        &Weights::of(findings, &possible.considered, judge),
+        &possible.considered,
+    )
+    .or_else(|| {
+        open.value_that_matters(&possible.considered)
+            .map(Step::Read)
+    })
 }
 
 /// What may still be asked.
@@ -174,11 +177,18 @@ impl Open {
     /// The question that parts the most for each second; the bank's order breaks ties.
     fn best_question(&self, weights: &Weights, set: &ArrangementSet) -> Option<Step> {
         let metal = self.metal.first().map(|first| {
-            let seconds: f64 = self.metal.iter().map(|question| cost_of(*question).seconds).sum();
+            let seconds: f64 = self
+                .metal
+                .iter()
+                .map(|question| cost_of(*question).seconds)
+                .sum();
             (*first, self.parted_by_metal(set, weights) / seconds)
         });
         let single = self.single.iter().map(|&question| {
-            (question, parted_by(question, set, weights) / cost_of(question).seconds)
+            (
+                question,
+                parted_by(question, set, weights) / cost_of(question).seconds,
+            )
         });
         let mut candidates: Vec<(Question, f64)> = single.chain(metal).collect();
         candidates.sort_by_key(|(question, _)| *question);
@@ -199,7 +209,9 @@ impl Open {
                     told.answers.insert(question, answer);
                 }
             }
-            let having = set.iter().filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
+            let having = set
+                .iter()
+                .filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
             let having = weights.by_class(having.map(|(id, _)| id));
             weights.parted(&having, set, &reach::allowed(&told).set())
         };
@@ -291,8 +303,9 @@ fn parted_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f64
         }
     }
     let answered = answers.iter().zip(&by_answer);
-    let expected: f64 =
-        answered.map(|(answer, having)| weights.parted(having, set, answer)).sum();
+    let expected: f64 = answered
+        .map(|(answer, having)| weights.parted(having, set, answer))
+        .sum();
     expected * (1.0 - cost_of(question).cant_tell_rate)
 }
 
@@ -329,7 +342,8 @@ impl Weights {
 
     fn count(&self, id: ArrangementId, shares: &mut Shares) {
         let place = usize::from(id.0);
-        if let (Some(weight), Some(Some(class))) = (self.weights.get(place), self.classes.get(place))
+        if let (Some(weight), Some(Some(class))) =
+            (self.weights.get(place), self.classes.get(place))
             && let Some(share) = shares.get_mut(*class as usize)
         {
             *share += weight;
@@ -351,6 +365,10 @@ impl Weights {
         removed.remove(answer);
         let removed = self.by_class(removed.iter().map(|(id, _)| id));
         let total: f64 = removed.iter().sum();
-        having.iter().zip(&removed).map(|(share, same)| share * (total - same)).sum()
+        having
+            .iter()
+            .zip(&removed)
+            .map(|(share, same)| share * (total - same))
+            .sum()
     }
 }

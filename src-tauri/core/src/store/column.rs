@@ -26,8 +26,7 @@ pub(super) struct Json(pub Value);
 impl FromSql for Json {
     fn column_result(value: ValueRef<'_>) -> FromSqlResult<Self> {
         let json = serde_json::from_str(value.as_str()?);
-        json.map(Json)
-            .map_err(|e| FromSqlError::Other(Box::new(e)))
+        json.map(Json).map_err(|e| FromSqlError::Other(Box::new(e)))
     }
 }
 

@@ -94,10 +94,7 @@ impl Event {
             (self.supersedes == Some(self.id), "supersedes"),
             (self.undoes == Some(self.intent), "undoes"),
             (self.restores == Some(self.id), "restores"),
-            (
-                self.restores.is_some() && self.undoes.is_none(),
-                "restores",
-            ),
+            (self.restores.is_some() && self.undoes.is_none(), "restores"),
             (self.is_tombstone() && self.change.is_none(), "change"),
             (
                 self.is_tombstone() && self.inspection.is_some(),

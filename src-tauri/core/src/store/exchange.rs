@@ -66,7 +66,7 @@ impl Store {
             projection::refresh(conn, touched)
         })?;
         if is_purge {
-            self.checkpoint()?;
+            self.wipe();
         }
         Ok(changed)
     }

@@ -90,9 +90,7 @@ pub(super) fn speaker(conn: &Connection, event: Event) -> Result<Option<Event>> 
 
 pub(super) fn by_id(conn: &Connection, id: Uuid) -> Result<Option<Event>> {
     let mut statement = conn.prepare_cached(include_str!("sql/event_by_id.sql"))?;
-    Ok(statement
-        .query_row([Id(id)], Event::from_row)
-        .optional()?)
+    Ok(statement.query_row([Id(id)], Event::from_row).optional()?)
 }
 
 pub(super) fn of_intent(
@@ -127,7 +125,7 @@ pub(super) fn is_buried(conn: &Connection, unit: Uuid) -> Result<bool> {
 }
 
 pub(super) fn is_demo(conn: &Connection, unit: Uuid) -> Result<bool> {
-    exists(conn, include_str!("sql/event_is_demo.sql"), [Id(unit)])
+    exists(conn, include_str!("sql/unit_is_demo.sql"), [Id(unit)])
 }
 
 /// Whether a device other than this one has written about the unit.

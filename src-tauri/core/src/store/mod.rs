@@ -79,7 +79,7 @@ impl Store {
 
     /// Works every view out anew from the log.
     pub fn rebuild_projections(&mut self) -> Result<()> {
-        self.transact(|conn| projection::rebuild(conn))
+        self.transact(projection::rebuild)
     }
 
     /// Runs a change whole or not at all.
@@ -109,8 +109,10 @@ fn keyed(action: &Action) -> Result<Vec<(Key, &Change)>> {
 
 fn key(action: &Action, change: &Change) -> Result<Key> {
     let subject = change.subject();
+    if is_reserved(change, &subject) {
+        return Err(StoreError::Reserved(subject));
+    }
     let inspection = match change.level() {
-        _ if subject == change::UNIT_DELETED => return Err(StoreError::Reserved(subject)),
         Level::Unit => None,
         Level::Either => action.inspection,
         Level::Inspection if action.inspection.is_none() => {
@@ -123,6 +125,14 @@ fn key(action: &Action, change: &Change) -> Result<Key> {
         inspection,
         subject,
     })
+}
+
+/// A unit is deleted and its number given in one way only.
+fn is_reserved(change: &Change, subject: &str) -> bool {
+    match change {
+        Change::UnitCreated { .. } => false,
+        _ => matches!(subject, change::UNIT_CREATED | change::UNIT_DELETED),
+    }
 }
 
 fn creates_unit(action: &Action) -> bool {

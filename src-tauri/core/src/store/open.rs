@@ -19,13 +19,14 @@ pub const SCHEMA_VERSION: u32 = 1;
 /// `application_id` of our files, as the first migration sets it.
 const APPLICATION_ID: u32 = u32::from_be_bytes(*b"CCHS");
 
-/// What every SQLite file begins with (SQLite file format, section 1.3; seen in print).
+/// What every SQLite file begins with. This and the places below: SQLite's file format, section 1.3,
+/// seen in a copy of its table; a test finds them in a file that SQLite has written.
 const MAGIC: &[u8; 16] = b"SQLite format 3\0";
-/// Bytes in the header of a file (the same section).
+/// Bytes in the header of a file.
 const HEADER: usize = 100;
-/// Where the header keeps `user_version` (the same section).
+/// Where the header keeps `user_version`.
 const USER_VERSION: usize = 60;
-/// Where the header keeps `application_id` (the same section).
+/// Where the header keeps `application_id`.
 const APPLICATION: usize = 68;
 
 /// Statements kept ready: the store has about fifty.
@@ -36,7 +37,9 @@ const BUSY: Duration = Duration::from_secs(5);
 impl Store {
     /// Opens the file, creating it if there is none, and brings it to this version's schema.
     ///
-    /// A file of a newer version, or of another application, is refused and not touched.
+    /// A file of a newer version, or of another application, is refused and not touched. Other
+    /// processes may have the file open, but this one only once: on POSIX systems the look at the
+    /// header would drop the locks of its other connection.
     pub fn open(path: &Path) -> Result<Self> {
         let found = look(path)?;
         Self::start(Connection::open(path)?, found)
@@ -69,9 +72,7 @@ fn look(path: &Path) -> Result<u32> {
         opened => opened?,
     };
     let mut header = Vec::with_capacity(HEADER);
-    file.by_ref()
-        .take(HEADER as u64)
-        .read_to_end(&mut header)?;
+    file.by_ref().take(HEADER as u64).read_to_end(&mut header)?;
     if header.is_empty() {
         return Ok(0);
     }

@@ -56,7 +56,7 @@ impl Store {
             changed.map(Some)
         })?;
         if is_purge {
-            self.checkpoint()?;
+            self.wipe();
         }
         Ok(changed)
     }

@@ -26,8 +26,7 @@ impl Store {
     pub fn save_verdict(&mut self, verdict: &Verdict) -> Result<()> {
         self.transact(|conn| {
             let inspection = view::inspection(conn, verdict.inspection)?;
-            let inspection =
-                inspection.ok_or(StoreError::NoSuchInspection(verdict.inspection))?;
+            let inspection = inspection.ok_or(StoreError::NoSuchInspection(verdict.inspection))?;
             let sql = include_str!("sql/verdict_insert.sql");
             conn.prepare_cached(sql)?.execute(params![
                 Id(inspection.unit),

@@ -6,11 +6,11 @@ WHERE undo.unit = ?1 AND (?2 IS NULL OR undo.inspection = ?2) AND undo.device = 
         SELECT 1 FROM event AS undone WHERE undone.intent = undo.undoes AND undone.undoes IS NOT NULL
     )
     AND NOT EXISTS (SELECT 1 FROM event AS redo WHERE redo.undoes = undo.intent)
-    AND NOT EXISTS (
-        SELECT 1
-        FROM event AS newer
-        WHERE newer.unit = undo.unit AND (?2 IS NULL OR newer.inspection = ?2)
-            AND newer.device = ?3 AND newer.undoes IS NULL AND newer.seq > undo.seq
+    AND undo.seq > (
+        SELECT coalesce(max(newest.seq), 0)
+        FROM event AS newest
+        WHERE newest.unit = ?1 AND (?2 IS NULL OR newest.inspection = ?2)
+            AND newest.device = ?3 AND newest.undoes IS NULL
     )
 GROUP BY undo.intent
 ORDER BY max(undo.seq) DESC

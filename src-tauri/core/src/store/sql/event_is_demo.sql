@@ -1,1 +1,0 @@
-SELECT 1 FROM event WHERE unit = ?1 AND demo = 1
