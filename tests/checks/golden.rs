@@ -10,8 +10,16 @@ use coldchassis_core::workbench::{AssessView, assess_file};
 use serde_json::Value;
 
 const KEYS: [&str; 10] = [
-    "treat_as", "could_be", "basis", "margin", "worst_touch_ma", "overlays", "conflicts",
-    "rests_on", "consistent", "next_question",
+    "treat_as",
+    "could_be",
+    "basis",
+    "margin",
+    "worst_touch_ma",
+    "overlays",
+    "conflicts",
+    "rests_on",
+    "consistent",
+    "next_question",
 ];
 
 fn golden_files() -> Vec<PathBuf> {
@@ -52,7 +60,8 @@ fn every_golden_inspection_gives_its_verdict() {
         let golden: Value = toml::from_str(&text).expect("a golden inspection is TOML");
         let findings = golden["findings"].to_string();
         let name = file.file_stem().expect("it has a name").to_string_lossy();
-        let (_, verdict) = assess_file(findings.as_bytes()).unwrap_or_else(|e| panic!("{name}: {e:?}"));
+        let (_, verdict) =
+            assess_file(findings.as_bytes()).unwrap_or_else(|e| panic!("{name}: {e:?}"));
         let found = serde_json::to_value(AssessView::from(&verdict)).expect("a view is JSON");
         let expect = golden["expect"].as_object().expect("it expects something");
         assert!(!expect.is_empty(), "{name} expects nothing");

@@ -48,20 +48,65 @@ fn line_tied() -> Vec<Case> {
     let polarised = "two_pin_polarised";
     vec![
         case("switch near, reversible", json!({"switch_leg": "near"}), 174.2, 174.3, 0, Live),
-        case("the same, closed", json!({"switch_leg": "near", "reach": "closed"}), 0.0, 174.2, 1, OneFault),
-        case("switch near, polarised: live when off", json!({"switch_leg": "near", "cord": polarised}), 140.4, 174.3, 0, Live),
+        case(
+            "the same, closed",
+            json!({"switch_leg": "near", "reach": "closed"}),
+            0.0,
+            174.2,
+            1,
+            OneFault,
+        ),
+        case(
+            "switch near, polarised: live when off",
+            json!({"switch_leg": "near", "cord": polarised}),
+            140.4,
+            174.3,
+            0,
+            Live,
+        ),
         case("switch far, polarised", json!({"cord": polarised}), 0.009, 174.3, 1, OneFault),
-        case("the same, closed", json!({"cord": polarised, "reach": "closed"}), 0.0, 0.009, 2, TwoFaults),
-        case("the same exposed, near pin a", json!({"cord": polarised, "near_pin": "a"}), 174.3, 174.3, 0, Live),
+        case(
+            "the same, closed",
+            json!({"cord": polarised, "reach": "closed"}),
+            0.0,
+            0.009,
+            2,
+            TwoFaults,
+        ),
+        case(
+            "the same exposed, near pin a",
+            json!({"cord": polarised, "near_pin": "a"}),
+            174.3,
+            174.3,
+            0,
+            Live,
+        ),
         case("third pin cut", json!({"cord": "three_pin_cut"}), 174.3, 174.3, 0, Live),
         case("three-pin earthed", json!({"cord": "three_pin_earthed"}), 0.007, 0.217, 0, Live),
-        case("line rectified, polarised", json!({"isolation": "line_rectified", "cord": polarised}), 170.6, 174.3, 0, Live),
-        case("aerial terminal", json!({"switch_leg": "near", "reach": "aerial_terminal"}), 0.452, 174.2, 1, OneFault),
+        case(
+            "line rectified, polarised",
+            json!({"isolation": "line_rectified", "cord": polarised}),
+            170.6,
+            174.3,
+            0,
+            Live,
+        ),
+        case(
+            "aerial terminal",
+            json!({"switch_leg": "near", "reach": "aerial_terminal"}),
+            0.452,
+            174.2,
+            1,
+            OneFault,
+        ),
         case("autotransformer", json!({"isolation": "autotransformer"}), 174.3, 174.3, 0, Live),
         case(
             "230 V, both contacts hot",
             json!({"cord": polarised, "supply": {"volts": 230, "hertz": 50, "feed": "both_hot"}}),
-            163.8, 163.8, 0, Live,
+            163.8,
+            163.8,
+            0,
+            Live,
         ),
     ]
 }
@@ -76,12 +121,29 @@ fn floated_and_insulated() -> Vec<Case> {
     };
     vec![
         case("line floated", floated.clone(), 4.52, 174.3, 1, Leaky),
-        case("line floated, 230 V 50 Hz", with("supply", json!({"volts": 230, "hertz": 50})), 7.25, 396.7, 0, Live),
-        case("line floated, common exposed", with("reach", json!("common_exposed")), 261.3, 261.4, 0, Live),
+        case(
+            "line floated, 230 V 50 Hz",
+            with("supply", json!({"volts": 230, "hertz": 50})),
+            7.25,
+            396.7,
+            0,
+            Live,
+        ),
+        case(
+            "line floated, common exposed",
+            with("reach", json!("common_exposed")),
+            261.3,
+            261.4,
+            0,
+            Live,
+        ),
         case(
             "line insulated, far-leg capacitor",
             json!({"isolation": "line_insulated", "switch_leg": "near", "line_capacitor": "far_leg"}),
-            2.135, 174.3, 1, Leaky,
+            2.135,
+            174.3,
+            1,
+            Leaky,
         ),
     ]
 }
@@ -95,13 +157,55 @@ fn isolating() -> Vec<Case> {
     let near = "near_leg";
     vec![
         case("near-leg capacitor", with(json!({"line_capacitor": near})), 2.171, 174.3, 1, Leaky),
-        case("the same, handheld", with(json!({"line_capacitor": near, "reach": "handheld"})), 2.171, 261.4, 1, Leaky),
+        case(
+            "the same, handheld",
+            with(json!({"line_capacitor": near, "reach": "handheld"})),
+            2.171,
+            261.4,
+            1,
+            Leaky,
+        ),
         case("capacitor cut out", with(json!({})), 0.045, 174.3, 1, OneFault),
-        case("class Y 2.2 nF", with(json!({"line_capacitor": near, "line_capacitor_class": "class_y"})), 0.145, 174.3, 1, OneFault),
-        case("both legs, switch both", with(json!({"line_capacitor": "both_legs", "switch_leg": "both"})), 2.146, 174.3, 1, Leaky),
-        case("both legs, switch far", with(json!({"line_capacitor": "both_legs"})), 4.293, 174.3, 1, Leaky),
-        case("three-pin earthed", with(json!({"cord": "three_pin_earthed"})), 0.0, 0.023, 2, TwoFaults),
-        case("three-pin earthed, far-leg capacitor", with(json!({"cord": "three_pin_earthed", "line_capacitor": "far_leg"})), 0.0, 2.148, 2, TwoFaults),
+        case(
+            "class Y 2.2 nF",
+            with(json!({"line_capacitor": near, "line_capacitor_class": "class_y"})),
+            0.145,
+            174.3,
+            1,
+            OneFault,
+        ),
+        case(
+            "both legs, switch both",
+            with(json!({"line_capacitor": "both_legs", "switch_leg": "both"})),
+            2.146,
+            174.3,
+            1,
+            Leaky,
+        ),
+        case(
+            "both legs, switch far",
+            with(json!({"line_capacitor": "both_legs"})),
+            4.293,
+            174.3,
+            1,
+            Leaky,
+        ),
+        case(
+            "three-pin earthed",
+            with(json!({"cord": "three_pin_earthed"})),
+            0.0,
+            0.023,
+            2,
+            TwoFaults,
+        ),
+        case(
+            "three-pin earthed, far-leg capacitor",
+            with(json!({"cord": "three_pin_earthed", "line_capacitor": "far_leg"})),
+            0.0,
+            2.148,
+            2,
+            TwoFaults,
+        ),
     ]
 }
 
@@ -131,8 +235,13 @@ fn every_worked_value_of_the_design_is_reproduced() {
         let (table, single) = compute(&case);
         println!(
             "{:40} as found {:8.3} (worked {:7.3})  single fault {:8.3} (worked {:7.3})  margin {} {:?}",
-            case.name, table.as_found_ma, case.as_found_ma, single, case.single_fault_ma,
-            table.margin, table.class
+            case.name,
+            table.as_found_ma,
+            case.as_found_ma,
+            single,
+            case.single_fault_ma,
+            table.margin,
+            table.class
         );
         assert!(near(table.as_found_ma, case.as_found_ma), "{}: {}", case.name, table.as_found_ma);
         assert!(near(single, case.single_fault_ma), "{}: {single}", case.name);

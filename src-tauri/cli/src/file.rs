@@ -18,22 +18,14 @@ pub fn read(path: &Path) -> Result<Vec<u8>, Problem> {
     }
     let file = File::open(path).map_err(unreadable)?;
     let mut bytes = Vec::new();
-    file.take(MOST_BYTES + 1)
-        .read_to_end(&mut bytes)
-        .map_err(unreadable)?;
+    file.take(MOST_BYTES + 1).read_to_end(&mut bytes).map_err(unreadable)?;
     if bytes.len() as u64 > MOST_BYTES {
         let high = MOST_BYTES.to_string();
-        return Err(problem(
-            Message::new("takes-at-most-bytes").text("high", high),
-        ));
+        return Err(problem(Message::new("takes-at-most-bytes").text("high", high)));
     }
     Ok(bytes)
 }
 
 fn problem(message: Message) -> Problem {
-    Problem {
-        code: Code::BadInput,
-        message,
-        field: Some("file".to_owned()),
-    }
+    Problem { code: Code::BadInput, message, field: Some("file".to_owned()) }
 }

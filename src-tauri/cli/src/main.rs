@@ -59,10 +59,7 @@ fn run(command: &Command, words: &Words) -> Result<(), Problem> {
             if *json {
                 print::json(&AssessView::from(&verdict))
             } else {
-                print::text(&print::tag(
-                    &workbench::tag(&findings, &verdict, words),
-                    words,
-                ))
+                print::text(&print::tag(&workbench::tag(&findings, &verdict, words), words))
             }
         }
         Command::Exposure { file, json } => {

@@ -21,10 +21,7 @@ pub fn text(text: &str) -> Result<(), Problem> {
     match writeln!(std::io::stdout(), "{text}") {
         Ok(()) => Ok(()),
         Err(error) if error.kind() == ErrorKind::BrokenPipe => Ok(()),
-        Err(_) => Err(Problem::new(
-            Code::Storage,
-            Message::new("error-cannot-print"),
-        )),
+        Err(_) => Err(Problem::new(Code::Storage, Message::new("error-cannot-print"))),
     }
 }
 
@@ -50,20 +47,8 @@ pub fn tag(tag: &Tag, words: &Words) -> String {
     section(None, &tag.conflicts, "! ");
     section(None, &tag.reason, "");
     let worst: Vec<String> = tag.current.iter().chain(&tag.state).cloned().collect();
-    section(
-        Some("tag-worst"),
-        &[worst.join("  ")].map(|line| line.trim().to_owned()),
-        "  ",
-    );
-    section(
-        None,
-        &tag.could_be
-            .iter()
-            .chain(&tag.likely)
-            .cloned()
-            .collect::<Vec<_>>(),
-        "",
-    );
+    section(Some("tag-worst"), &[worst.join("  ")].map(|line| line.trim().to_owned()), "  ");
+    section(None, &tag.could_be.iter().chain(&tag.likely).cloned().collect::<Vec<_>>(), "");
     section(Some("tag-permission"), &tag.permission, "  - ");
     section(Some("tag-cautions"), &tag.overlays, "  - ");
     section(Some("tag-next"), std::slice::from_ref(&tag.next), "  ");
@@ -76,12 +61,7 @@ fn framed(text: &str) -> String {
     let room = COLUMNS - 4;
     wrap(text, room)
         .into_iter()
-        .map(|line| {
-            format!(
-                "| {line}{} |",
-                " ".repeat(room.saturating_sub(line.chars().count()))
-            )
-        })
+        .map(|line| format!("| {line}{} |", " ".repeat(room.saturating_sub(line.chars().count()))))
         .collect::<Vec<_>>()
         .join("\n")
 }

@@ -60,10 +60,7 @@ impl Thevenin {
 
     /// The same port seen through one more impedance, in Ω.
     pub fn through(&self, ohms: Complex64) -> Self {
-        Self {
-            volts: self.volts,
-            ohms: self.ohms + ohms,
-        }
+        Self { volts: self.volts, ohms: self.ohms + ohms }
     }
 }
 
@@ -160,16 +157,10 @@ impl Network {
             }
         }
         if total == NOTHING {
-            return Thevenin {
-                volts: NOTHING,
-                ohms: Complex64::new(f64::INFINITY, 0.0),
-            };
+            return Thevenin { volts: NOTHING, ohms: Complex64::new(f64::INFINITY, 0.0) };
         }
         let ohms = total.inv();
-        Thevenin {
-            volts: current * ohms,
-            ohms,
-        }
+        Thevenin { volts: current * ohms, ohms }
     }
 
     /// Removes every node that is neither kept nor held.

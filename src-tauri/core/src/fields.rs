@@ -23,18 +23,12 @@ pub struct FieldError {
 impl FieldError {
     /// An error about a field, with the message that says what it takes.
     pub fn new(field: impl Into<String>, message: Message) -> Self {
-        Self {
-            field: field.into(),
-            message,
-        }
+        Self { field: field.into(), message }
     }
 
     /// The field takes one of a few ids.
     pub fn one_of(field: impl Into<String>, ids: &[&str]) -> Self {
-        Self::new(
-            field,
-            Message::new("takes-one-of").text("ids", ids.join(", ")),
-        )
+        Self::new(field, Message::new("takes-one-of").text("ids", ids.join(", ")))
     }
 }
 
@@ -81,24 +75,16 @@ impl Fields {
     /// The fields of an object found at `path` (empty for the file itself).
     pub fn of(value: Value, path: &str) -> Result<Self, FieldError> {
         match value {
-            Value::Object(map) => Ok(Self {
-                path: path.to_owned(),
-                left: map.into_iter().collect(),
-            }),
-            _ => Err(FieldError::new(
-                name_or_file(path),
-                Message::new("takes-an-object"),
-            )),
+            Value::Object(map) => {
+                Ok(Self { path: path.to_owned(), left: map.into_iter().collect() })
+            }
+            _ => Err(FieldError::new(name_or_file(path), Message::new("takes-an-object"))),
         }
     }
 
     /// The dotted path of a key of this object.
     pub fn path(&self, key: &str) -> String {
-        if self.path.is_empty() {
-            key.to_owned()
-        } else {
-            format!("{}.{key}", self.path)
-        }
+        if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
     }
 
     /// Takes a key's value if the object has it.
@@ -109,9 +95,7 @@ impl Fields {
     /// Takes an object's fields if the key is there.
     pub fn object(&mut self, key: &str) -> Result<Option<Fields>, FieldError> {
         let path = self.path(key);
-        self.take(key)
-            .map(|value| Fields::of(value, &path))
-            .transpose()
+        self.take(key).map(|value| Fields::of(value, &path)).transpose()
     }
 
     /// Takes a number within a range, both ends included, if the key is there.
@@ -148,10 +132,7 @@ impl Fields {
         match self.take(key) {
             None => Ok(None),
             Some(Value::Bool(flag)) => Ok(Some(flag)),
-            Some(_) => Err(FieldError::new(
-                self.path(key),
-                Message::new("takes-true-or-false"),
-            )),
+            Some(_) => Err(FieldError::new(self.path(key), Message::new("takes-true-or-false"))),
         }
     }
 
@@ -288,10 +269,7 @@ impl<'de> serde::de::Visitor<'de> for Visitor {
             values.push(next.value);
             repeated = repeated.or(next.repeated);
         }
-        Ok(UniqueKeys {
-            value: Value::Array(values),
-            repeated,
-        })
+        Ok(UniqueKeys { value: Value::Array(values), repeated })
     }
 
     fn visit_map<A: serde::de::MapAccess<'de>>(self, mut map: A) -> Result<UniqueKeys, A::Error> {
@@ -303,16 +281,10 @@ impl<'de> serde::de::Visitor<'de> for Visitor {
                 repeated = repeated.or(Some(key));
             }
         }
-        Ok(UniqueKeys {
-            value: Value::Object(object),
-            repeated,
-        })
+        Ok(UniqueKeys { value: Value::Object(object), repeated })
     }
 }
 
 fn plain_value(value: Value) -> UniqueKeys {
-    UniqueKeys {
-        value,
-        repeated: None,
-    }
+    UniqueKeys { value, repeated: None }
 }

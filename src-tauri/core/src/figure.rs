@@ -108,12 +108,7 @@ pub struct Figure {
 impl Figure {
     /// Writes a figure down with all that belongs to it.
     pub const fn new(value: f64, unit: &'static str, source: Source, mark: Mark) -> Self {
-        Self {
-            value,
-            unit,
-            source,
-            mark,
-        }
+        Self { value, unit, source, mark }
     }
 }
 
@@ -124,15 +119,9 @@ mod tests {
     #[test]
     fn every_source_is_described() {
         let rows = include_str!("../data/sources.csv");
-        let described: Vec<&str> = rows
-            .lines()
-            .skip(1)
-            .filter_map(|row| row.split(',').next())
-            .collect();
+        let described: Vec<&str> =
+            rows.lines().skip(1).filter_map(|row| row.split(',').next()).collect();
         let named: Vec<&str> = Source::ALL.iter().map(|source| source.id()).collect();
-        assert_eq!(
-            described, named,
-            "data/sources.csv describes the sources, in their order"
-        );
+        assert_eq!(described, named, "data/sources.csv describes the sources, in their order");
     }
 }

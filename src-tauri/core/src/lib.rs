@@ -1,11 +1,6 @@
 #![cfg_attr(
     test,
-    allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )
+    allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)
 )]
 //! The core of Cold Chassis: what can be ruled out about the line side of an old line-powered unit
 //! before it is plugged in, what a person who touches it would receive, and the record of it.

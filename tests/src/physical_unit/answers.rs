@@ -86,11 +86,7 @@ impl PhysicalUnit {
 
     /// The pin letter of a conductor. Without the plug only the tape tells.
     fn letter(&self, conductor: usize) -> &'static str {
-        let pin_b = if self.plug_lost {
-            self.taped_pin
-        } else {
-            self.pin_b()
-        };
+        let pin_b = if self.plug_lost { self.taped_pin } else { self.pin_b() };
         if conductor == pin_b { "b" } else { "a" }
     }
 
@@ -100,15 +96,7 @@ impl PhysicalUnit {
 
     fn tell_metal(&self, rng: &mut impl Rng, answers: &mut Answers) {
         tell(answers, "bare_metal", self.bare_metal_answer(rng));
-        tell(
-            answers,
-            "back",
-            if self.back_fitted {
-                "fitted"
-            } else {
-                "missing"
-            },
-        );
+        tell(answers, "back", if self.back_fitted { "fitted" } else { "missing" });
         let mut terminals = Vec::new();
         if self.aerial_post.is_some() {
             terminals.push("aerial_or_earth");
@@ -116,15 +104,7 @@ impl PhysicalUnit {
         if self.terminals.is_some() {
             terminals.push("pickup_or_speaker");
         }
-        tell(
-            answers,
-            "terminals",
-            if terminals.is_empty() {
-                vec!["none"]
-            } else {
-                terminals
-            },
-        );
+        tell(answers, "terminals", if terminals.is_empty() { vec!["none"] } else { terminals });
         if let Some(joined) = self.metal_joined_answer(rng) {
             tell(answers, "metal_joined", joined);
         }
@@ -132,11 +112,8 @@ impl PhysicalUnit {
 
     /// A complete look: metal at sockets, jacks and terminals is in it too.
     fn bare_metal_answer(&self, rng: &mut impl Rng) -> Vec<&'static str> {
-        let mut found: BTreeSet<&'static str> = self
-            .bare_metal
-            .iter()
-            .map(|metal| metal.place.answer())
-            .collect();
+        let mut found: BTreeSet<&'static str> =
+            self.bare_metal.iter().map(|metal| metal.place.answer()).collect();
         let post = match self.aerial_post {
             Some(AerialPost::Straight(_)) => true,
             // Behind its capacitor the post has its own answer under `terminals`; some inspectors
@@ -147,11 +124,7 @@ impl PhysicalUnit {
         if post || self.terminals.is_some_and(|terminals| terminals.bare) {
             found.insert("socket_or_pickup");
         }
-        if found.is_empty() {
-            vec!["none_anywhere"]
-        } else {
-            found.into_iter().collect()
-        }
+        if found.is_empty() { vec!["none_anywhere"] } else { found.into_iter().collect() }
     }
 
     /// `None` where there is no metal to trace.
@@ -162,11 +135,7 @@ impl PhysicalUnit {
         let one_node = self.bond == Bond::Direct;
         if found(MetalNode::Chassis) || found(MetalNode::Common) {
             let common = if one_node {
-                rng.random_bool(if found(MetalNode::Common) {
-                    1.0 - RARER
-                } else {
-                    RARER
-                })
+                rng.random_bool(if found(MetalNode::Common) { 1.0 - RARER } else { RARER })
             } else {
                 found(MetalNode::Common)
             };
@@ -186,27 +155,15 @@ impl PhysicalUnit {
             (false, false) => "none_visible",
         };
         // From outside iron can hide behind the chassis, so "none visible" is always truthful.
-        tell(
-            answers,
-            "iron_seen",
-            if rng.random_bool(RARER) {
-                "none_visible"
-            } else {
-                seen
-            },
-        );
+        tell(answers, "iron_seen", if rng.random_bool(RARER) { "none_visible" } else { seen });
     }
 
     /// Whether there is a large transformer, and whether there is any smaller iron.
     fn iron(&self) -> (bool, bool) {
-        let large = matches!(
-            self.plates_from,
-            PlateSource::TappedWinding | PlateSource::SeparateWinding
-        );
-        let heaters = matches!(
-            self.heaters_from,
-            HeaterSource::Transformer | HeaterSource::MotorWinding
-        );
+        let large =
+            matches!(self.plates_from, PlateSource::TappedWinding | PlateSource::SeparateWinding);
+        let heaters =
+            matches!(self.heaters_from, HeaterSource::Transformer | HeaterSource::MotorWinding);
         (large, heaters || self.motor || self.output_transformer)
     }
 
@@ -215,12 +172,9 @@ impl PhysicalUnit {
             (Isolation::Isolating, _) => &["separate_traced", "separate_traced", "not_traced"],
             (Isolation::Autotransformer, _) => &["shared_lead", "shared_lead", "not_traced"],
             // One lead of the heater winding goes to the common, and the common is on the line.
-            (Isolation::HeaterTransformer, HeaterSource::MotorWinding) => &[
-                "heaters_only_traced",
-                "motor_winding",
-                "shared_lead",
-                "not_traced",
-            ],
+            (Isolation::HeaterTransformer, HeaterSource::MotorWinding) => {
+                &["heaters_only_traced", "motor_winding", "shared_lead", "not_traced"]
+            }
             (Isolation::HeaterTransformer, _) => {
                 &["heaters_only_traced", "shared_lead", "not_traced"]
             }
@@ -241,15 +195,7 @@ impl PhysicalUnit {
         tell(answers, "common_to_chassis", bond);
         let leg = self.common_conductor.map(|conductor| self.pin(conductor));
         tell(answers, "common_leg", leg.unwrap_or("neither".to_owned()));
-        tell(
-            answers,
-            "selector",
-            if self.polarity_switch {
-                "present"
-            } else {
-                "absent"
-            },
-        );
+        tell(answers, "selector", if self.polarity_switch { "present" } else { "absent" });
     }
 
     fn tell_conductors(&self, answers: &mut Answers) {
@@ -269,37 +215,19 @@ impl PhysicalUnit {
         };
         tell(answers, "line_capacitor", capacitor);
         if let Some(capacitor) = self.leg_capacitor {
-            let class = if capacitor.class_y {
-                "class_y"
-            } else {
-                "ordinary"
-            };
+            let class = if capacitor.class_y { "class_y" } else { "ordinary" };
             tell(answers, "line_capacitor_class", class);
         }
-        let fuse = self
-            .fuse_in
-            .map(|conductor| format!("{}_leg", self.pin(conductor)));
+        let fuse = self.fuse_in.map(|conductor| format!("{}_leg", self.pin(conductor)));
         tell(answers, "fuse", fuse.unwrap_or("none".to_owned()));
     }
 
     fn tell_cord(&self, rng: &mut impl Rng, answers: &mut Answers) {
         // A wire that ends on a lift switch is not on the chassis, whatever the switch does now.
         let on_chassis = self.earth_wire == EarthWire::OnChassis;
-        tell(
-            answers,
-            "earth_wire",
-            if on_chassis {
-                "on_chassis"
-            } else {
-                "not_on_chassis"
-            },
-        );
+        tell(answers, "earth_wire", if on_chassis { "on_chassis" } else { "not_on_chassis" });
         let lift = self.earth_wire == EarthWire::LiftSwitch;
-        tell(
-            answers,
-            "earth_lift",
-            if lift { "present" } else { "absent" },
-        );
+        tell(answers, "earth_lift", if lift { "present" } else { "absent" });
         let states = match self.cord_state {
             CordState::Sound => "sound",
             CordState::Cracked => "cracked",
@@ -307,30 +235,11 @@ impl PhysicalUnit {
             CordState::ClothOrRubber => "cloth_or_rubber",
         };
         tell(answers, "cord", states);
-        let two_pins = self
-            .plug
-            .as_ref()
-            .is_some_and(|plug| plug.earth == EarthContact::None);
+        let two_pins = self.plug.as_ref().is_some_and(|plug| plug.earth == EarthContact::None);
         let third = self.resistance_cord || self.earth_wire == EarthWire::OnChassis;
         let odd = two_pins && !self.plug_lost && third && !rng.random_bool(RARER);
-        tell(
-            answers,
-            "cord_wires",
-            if odd {
-                "three_wires_two_pins"
-            } else {
-                "ordinary"
-            },
-        );
-        tell(
-            answers,
-            "accessory_outlet",
-            if self.accessory_outlet {
-                "present"
-            } else {
-                "absent"
-            },
-        );
+        tell(answers, "cord_wires", if odd { "three_wires_two_pins" } else { "ordinary" });
+        tell(answers, "accessory_outlet", if self.accessory_outlet { "present" } else { "absent" });
     }
 }
 
@@ -344,14 +253,7 @@ pub fn random_subset(answers: &[(String, Value)], rng: &mut impl Rng) -> Vec<(St
         }
         let question = id != TUBES && !id.starts_with(VALUES);
         let unsure = question && rng.random_bool(CANT_TELL);
-        chosen.push((
-            id.clone(),
-            if unsure {
-                json!("cant_tell")
-            } else {
-                answer.clone()
-            },
-        ));
+        chosen.push((id.clone(), if unsure { json!("cant_tell") } else { answer.clone() }));
     }
     chosen
 }

@@ -73,16 +73,10 @@ const ONE_ANSWER: &[(&str, &[&str])] = &[
             "not_traced",
         ],
     ),
-    (
-        "common_to_chassis",
-        &["direct", "through_network", "not_joined"],
-    ),
+    ("common_to_chassis", &["direct", "through_network", "not_joined"]),
     ("common_leg", &["pin_a", "pin_b", "neither"]),
     ("switch_leg", &["pin_a", "pin_b", "both", "none"]),
-    (
-        "line_capacitor",
-        &["none", "pin_a_leg", "pin_b_leg", "both_legs", "on_selector"],
-    ),
+    ("line_capacitor", &["none", "pin_a_leg", "pin_b_leg", "both_legs", "on_selector"]),
     ("line_capacitor_class", &["ordinary", "class_y"]),
     ("earth_wire", &["on_chassis", "not_on_chassis"]),
     (
@@ -96,10 +90,7 @@ const ONE_ANSWER: &[(&str, &[&str])] = &[
             "other",
         ],
     ),
-    (
-        "rating_plate",
-        &["ac_dc", "ac_only", "ac_dc_battery", "battery", "none"],
-    ),
+    ("rating_plate", &["ac_dc", "ac_only", "ac_dc_battery", "battery", "none"]),
     ("iron_seen", &["none_visible", "small", "large"]),
     ("tingle", &["reported", "not_reported"]),
     ("rewired", &["looks_original", "reworked"]),
@@ -120,14 +111,8 @@ const SEVERAL_ANSWERS: &[(&str, &[&str])] = &[
             "socket_or_pickup",
         ],
     ),
-    (
-        "terminals",
-        &["none", "aerial_or_earth", "pickup_or_speaker"],
-    ),
-    (
-        "materials",
-        &["none", "asbestos", "selenium", "pcb", "radium"],
-    ),
+    ("terminals", &["none", "aerial_or_earth", "pickup_or_speaker"]),
+    ("materials", &["none", "asbestos", "selenium", "pcb", "radium"]),
 ];
 const VALUES: &[&str] = &[
     "values.line_capacitor",
@@ -143,14 +128,8 @@ fn assert_in_the_bank(id: &str, answer: &Value) {
     } else if let Some((_, known)) = SEVERAL_ANSWERS.iter().find(|(name, _)| *name == id) {
         let list = answer.as_array().unwrap();
         assert!(!list.is_empty(), "{id} is an empty list");
-        assert!(
-            list.iter()
-                .all(|one| known.iter().any(|known| one == known)),
-            "{id}: {answer}"
-        );
-        let alone = list
-            .iter()
-            .any(|one| one == "none" || one == "none_anywhere");
+        assert!(list.iter().all(|one| known.iter().any(|known| one == known)), "{id}: {answer}");
+        let alone = list.iter().any(|one| one == "none" || one == "none_anywhere");
         assert!(!alone || list.len() == 1, "{id}: {answer}");
     } else if id == "tube_count" {
         assert!(answer.as_u64().is_some());
@@ -199,10 +178,7 @@ fn plain_tied_set() -> PhysicalUnit {
 }
 
 fn answer(unit: &PhysicalUnit, id: &str) -> Option<Value> {
-    unit.answers(&mut rng(5))
-        .into_iter()
-        .find(|(key, _)| key == id)
-        .map(|(_, answer)| answer)
+    unit.answers(&mut rng(5)).into_iter().find(|(key, _)| key == id).map(|(_, answer)| answer)
 }
 
 #[test]
@@ -235,29 +211,16 @@ fn an_earth_wire_bonds_only_through_a_whole_pin() {
         unit.plug.as_mut().unwrap().earth = earth;
         (unit.factors().cord, answer(&unit, "plug").unwrap())
     };
-    assert_eq!(
-        cord_with(EarthContact::Pin),
-        (Cord::ThreePinEarthed, "three_pins".into())
-    );
-    assert_eq!(
-        cord_with(EarthContact::Stump),
-        (Cord::ThreePinCut, "earth_pin_missing".into())
-    );
-    let clips = (
-        Cord::ThreePinReversibleEarthed,
-        "three_pins_reversible".into(),
-    );
+    assert_eq!(cord_with(EarthContact::Pin), (Cord::ThreePinEarthed, "three_pins".into()));
+    assert_eq!(cord_with(EarthContact::Stump), (Cord::ThreePinCut, "earth_pin_missing".into()));
+    let clips = (Cord::ThreePinReversibleEarthed, "three_pins_reversible".into());
     assert_eq!(cord_with(EarthContact::SideClips), clips);
 }
 
 #[test]
 fn reach_follows_the_node_of_the_metal() {
     let mut unit = plain_tied_set();
-    let jack = |node| BareMetal {
-        place: Place::InstrumentJack,
-        node,
-        held: false,
-    };
+    let jack = |node| BareMetal { place: Place::InstrumentJack, node, held: false };
     unit.bare_metal = vec![jack(MetalNode::Nothing)];
     assert_eq!(unit.reach(), Reach::Closed);
     assert_eq!(answer(&unit, "metal_joined").unwrap(), "no");
@@ -301,17 +264,10 @@ fn values_are_in_range_or_named_as_a_gap_and_markings_within_a_fifth() {
             let inside = (low..=high).contains(&real);
             assert!(inside || unit.gaps(&[]).contains(&Gap::ValueUnread));
             let (_, value) = answers.iter().find(|(key, _)| key == id).unwrap();
-            let unit_name = if id.ends_with("resistor") {
-                "ohms"
-            } else {
-                "farads"
-            };
+            let unit_name = if id.ends_with("resistor") { "ohms" } else { "farads" };
             let told = value[unit_name].as_f64().unwrap();
             let slack = if value["measured"] == true { 0.0 } else { 0.2 };
-            assert!(
-                (real / told - 1.0).abs() <= slack + 1e-12,
-                "{id}: {real} told as {value}"
-            );
+            assert!((real / told - 1.0).abs() <= slack + 1e-12, "{id}: {real} told as {value}");
             read += 1;
         }
         assert!(!unit.gaps(&answers).contains(&Gap::ValueUnread));
@@ -326,10 +282,7 @@ fn findings_file_puts_each_key_in_its_place() {
     let chosen = vec![
         ("plug".to_owned(), Value::from("three_pins")),
         ("tubes".to_owned(), Value::from(vec!["12SA7"])),
-        (
-            "values.network_resistor".to_owned(),
-            serde_json::json!({"ohms": 220e3}),
-        ),
+        ("values.network_resistor".to_owned(), serde_json::json!({"ohms": 220e3})),
     ];
     let supply = serde_json::json!({"volts": 120});
     let file = unit.findings(&chosen, &supply, &["outside", "cover_off"]);

@@ -158,10 +158,7 @@ impl Isolation {
 impl Cord {
     /// The chassis is bonded to the earth contact.
     pub fn is_earthed(self) -> bool {
-        matches!(
-            self,
-            Cord::ThreePinEarthed | Cord::ThreePinReversibleEarthed
-        )
+        matches!(self, Cord::ThreePinEarthed | Cord::ThreePinReversibleEarthed)
     }
 }
 
@@ -230,11 +227,7 @@ fn push_wirings(isolation: Isolation, cord: Cord, every: &mut Vec<Factors>) {
 
 /// With separate windings neither leg is special, so "near" is simply the one of pin B.
 pub(super) fn near_pins(isolation: Isolation) -> &'static [Pin] {
-    if isolation == Isolation::Isolating {
-        &[Pin::B]
-    } else {
-        Pin::ALL
-    }
+    if isolation == Isolation::Isolating { &[Pin::B] } else { Pin::ALL }
 }
 
 pub(super) fn reaches(isolation: Isolation) -> &'static [Reach] {
@@ -247,10 +240,7 @@ pub(super) fn reaches(isolation: Isolation) -> &'static [Reach] {
 pub(super) fn capacitors(isolation: Isolation) -> Vec<(LineCapacitor, CapacitorClass)> {
     let mut found = vec![(LineCapacitor::None, CapacitorClass::Ordinary)];
     if isolation.has_line_capacitor() {
-        for &place in LineCapacitor::ALL
-            .iter()
-            .filter(|p| **p != LineCapacitor::None)
-        {
+        for &place in LineCapacitor::ALL.iter().filter(|p| **p != LineCapacitor::None) {
             found.extend(CapacitorClass::ALL.iter().map(|&class| (place, class)));
         }
     }

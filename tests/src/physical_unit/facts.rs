@@ -31,10 +31,7 @@ impl PhysicalUnit {
 
     /// The blade that is pin B, 0 or 1.
     pub fn pin_b(&self) -> usize {
-        self.plug
-            .as_ref()
-            .and_then(|plug| plug.told_neutral())
-            .unwrap_or(self.taped_pin)
+        self.plug.as_ref().and_then(|plug| plug.told_neutral()).unwrap_or(self.taped_pin)
     }
 
     /// The conductor that is the near leg, 0 or 1.
@@ -78,10 +75,7 @@ impl PhysicalUnit {
 
     /// The same, as [`PhysicalUnit::hand_node`] has them.
     pub fn touched_nodes(&self) -> Vec<MetalNode> {
-        self.wired_nodes()
-            .into_iter()
-            .map(|node| self.hand_node(node))
-            .collect()
+        self.wired_nodes().into_iter().map(|node| self.hand_node(node)).collect()
     }
 
     /// Which joined metal can be touched, the worst where there are several.
@@ -109,11 +103,7 @@ impl PhysicalUnit {
     /// The true arrangement, as factors.
     pub fn factors(&self) -> Factors {
         let isolation = self.isolation();
-        let Some(plug) = self
-            .plug
-            .as_ref()
-            .filter(|_| isolation != Isolation::NoLine)
-        else {
+        let Some(plug) = self.plug.as_ref().filter(|_| isolation != Isolation::NoLine) else {
             return Factors::NO_LINE;
         };
         let near = self.near_conductor();
@@ -137,9 +127,7 @@ impl PhysicalUnit {
     /// Where the chassis is on the line itself such a capacitor lies across the line and is no
     /// line capacitor in the sense of the arrangement.
     fn line_capacitor_factor(&self, near: usize) -> (LineCapacitor, CapacitorClass) {
-        let Some(capacitor) = self
-            .leg_capacitor
-            .filter(|_| self.isolation().has_line_capacitor())
+        let Some(capacitor) = self.leg_capacitor.filter(|_| self.isolation().has_line_capacitor())
         else {
             return (LineCapacitor::None, CapacitorClass::Ordinary);
         };
@@ -149,21 +137,14 @@ impl PhysicalUnit {
             (false, true) => LineCapacitor::FarLeg,
             (false, false) => LineCapacitor::Selector,
         };
-        let class = if capacitor.class_y {
-            CapacitorClass::ClassY
-        } else {
-            CapacitorClass::Ordinary
-        };
+        let class =
+            if capacitor.class_y { CapacitorClass::ClassY } else { CapacitorClass::Ordinary };
         (place, class)
     }
 
     /// The supply where the unit stands, as files write it.
     pub fn supply(&self) -> Value {
-        let feed = if self.supply_both_hot {
-            "both_hot"
-        } else {
-            "direct"
-        };
+        let feed = if self.supply_both_hot { "both_hot" } else { "direct" };
         json!({"volts": self.supply_volts, "hertz": self.supply_hertz, "feed": feed})
     }
 
@@ -197,10 +178,7 @@ impl PhysicalUnit {
         }
         let mut values = self.true_values();
         values.insert("aerial_farad".to_owned(), json!(capacitor.farad));
-        let factors = Factors {
-            reach: Reach::AerialTerminal,
-            ..factors
-        };
+        let factors = Factors { reach: Reach::AerialTerminal, ..factors };
         Some(self.arrangement_with(factors, values))
     }
 
@@ -238,10 +216,9 @@ impl PhysicalUnit {
             put("network_ohm", ohm);
             put("network_farad", capacitor.farad);
         }
-        if let (true, Some(capacitor)) = (
-            factors.line_capacitor != LineCapacitor::None,
-            self.leg_capacitor,
-        ) {
+        if let (true, Some(capacitor)) =
+            (factors.line_capacitor != LineCapacitor::None, self.leg_capacitor)
+        {
             put("line_capacitor_farad", capacitor.part.farad);
         }
         if let (Reach::AerialTerminal, Some(AerialPost::ThroughCapacitor(capacitor))) =

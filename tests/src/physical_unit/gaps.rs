@@ -81,10 +81,7 @@ impl PhysicalUnit {
             ),
             (Gap::ValueUnread, self.value_unread(chosen)),
         ];
-        found
-            .into_iter()
-            .filter_map(|(gap, holds)| holds.then_some(gap))
-            .collect()
+        found.into_iter().filter_map(|(gap, holds)| holds.then_some(gap)).collect()
     }
 
     fn common_unheard(&self, chosen: &[(String, Value)]) -> bool {
@@ -121,20 +118,16 @@ impl PhysicalUnit {
 
     /// The parts that count in the true arrangement, and were not read though out of range.
     fn value_unread(&self, chosen: &[(String, Value)]) -> bool {
-        self.ranged_values()
-            .into_iter()
-            .any(|(id, real, (low, high))| {
-                told(chosen, id).is_none() && !(low..=high).contains(&real)
-            })
+        self.ranged_values().into_iter().any(|(id, real, (low, high))| {
+            told(chosen, id).is_none() && !(low..=high).contains(&real)
+        })
     }
 
     /// Every part of this unit that has a range: findings key, real value and range, F or Ω.
     pub fn ranged_values(&self) -> Vec<(&'static str, f64, (f64, f64))> {
         let factors = self.factors();
         let mut parts = Vec::new();
-        let line = self
-            .leg_capacitor
-            .filter(|_| factors.line_capacitor != LineCapacitor::None);
+        let line = self.leg_capacitor.filter(|_| factors.line_capacitor != LineCapacitor::None);
         if let Some(capacitor) = line {
             let ordinary = factors.line_capacitor_class == CapacitorClass::Ordinary;
             let range = if ordinary { LINE_FARAD } else { CLASS_Y_FARAD };

@@ -24,14 +24,8 @@ const MARK_TOLERANCE: f64 = 0.2;
 /// How often a part's marking lies in the usual range and its real value may lie beyond it.
 const BEYOND_RANGE: f64 = 0.05;
 /// Supplies, V and Hz: nominal voltages of the project's table of supplies.
-const SUPPLIES: &[(f64, f64)] = &[
-    (120.0, 60.0),
-    (117.0, 60.0),
-    (100.0, 50.0),
-    (110.0, 50.0),
-    (230.0, 50.0),
-    (240.0, 50.0),
-];
+const SUPPLIES: &[(f64, f64)] =
+    &[(120.0, 60.0), (117.0, 60.0), (100.0, 50.0), (110.0, 50.0), (230.0, 50.0), (240.0, 50.0)];
 const NARROW_MM: f64 = 6.35;
 const WIDE_MM: f64 = 7.92;
 /// Maker's tolerance on a blade, mm (NEMA WD 6, from memory).
@@ -63,28 +57,17 @@ fn over_decades((low, high): (f64, f64), rng: &mut impl Rng) -> f64 {
 fn real_and_marked(range: (f64, f64), rng: &mut impl Rng) -> (f64, f64) {
     let first = over_decades(range, rng);
     let error = 1.0 + MARK_TOLERANCE * rng.random_range(-1.0..=1.0);
-    if rng.random_bool(BEYOND_RANGE) {
-        (first * error, first)
-    } else {
-        (first, first / error)
-    }
+    if rng.random_bool(BEYOND_RANGE) { (first * error, first) } else { (first, first / error) }
 }
 
 pub(super) fn capacitor(range: (f64, f64), rng: &mut impl Rng) -> Capacitor {
     let (farad, marked_farad) = real_and_marked(range, rng);
-    Capacitor {
-        farad,
-        marked_farad,
-    }
+    Capacitor { farad, marked_farad }
 }
 
 fn network(rng: &mut impl Rng) -> Bond {
     let (ohm, marked_ohm) = real_and_marked(NETWORK_OHM, rng);
-    Bond::Network {
-        ohm,
-        marked_ohm,
-        capacitor: capacitor(NETWORK_FARAD, rng),
-    }
+    Bond::Network { ohm, marked_ohm, capacitor: capacitor(NETWORK_FARAD, rng) }
 }
 
 impl PhysicalUnit {
@@ -104,11 +87,7 @@ impl PhysicalUnit {
     /// A random unit. Every arrangement comes up: half of the units are drawn evenly over all of
     /// them, half factor by factor, so that no isolation is rare. Then some are spoilt.
     pub fn random(rng: &mut impl Rng) -> PhysicalUnit {
-        let wanted = if rng.random_bool(0.5) {
-            any(&EVERY, rng)
-        } else {
-            factor_by_factor(rng)
-        };
+        let wanted = if rng.random_bool(0.5) { any(&EVERY, rng) } else { factor_by_factor(rng) };
         let mut unit = PhysicalUnit::of(wanted, rng);
         unit.spoil(rng);
         unit
@@ -153,27 +132,17 @@ impl PhysicalUnit {
             resistance_cord: false,
             accessory_outlet: rng.random_bool(0.05),
             filters_leaking: rng.random_bool(0.1),
-            materials: MATERIALS
-                .iter()
-                .copied()
-                .filter(|_| rng.random_bool(0.08))
-                .collect(),
+            materials: MATERIALS.iter().copied().filter(|_| rng.random_bool(0.08)).collect(),
         }
     }
 
     fn take_line_away(&mut self, rng: &mut impl Rng) {
-        self.feed = any(
-            &[Feed::Batteries, Feed::Batteries, Feed::OutsideSupply],
-            rng,
-        );
+        self.feed = any(&[Feed::Batteries, Feed::Batteries, Feed::OutsideSupply], rng);
         self.plates_from = PlateSource::LowVoltage;
         self.heaters_from = HeaterSource::LowVoltage;
         self.line_up = any(BATTERY_LINE_UPS, rng);
         self.fuse_in = None;
-        self.bond = any(
-            &[Bond::Direct, Bond::Direct, Bond::Insulated, network(rng)],
-            rng,
-        );
+        self.bond = any(&[Bond::Direct, Bond::Direct, Bond::Insulated, network(rng)], rng);
         let reach = any(reaches(Isolation::NoLine), rng);
         let work = Metalwork::with_reach(reach, Isolation::NoLine, rng);
         self.bare_metal = work.bare;
@@ -190,19 +159,14 @@ impl PhysicalUnit {
             Cord::ThreePinEarthed => (EarthContact::Pin, EarthWire::OnChassis),
             Cord::ThreePinUnearthed => (EarthContact::Pin, EarthWire::Loose),
             // Whoever cut the pin off mostly left the wire where it was.
-            Cord::ThreePinCut => (
-                EarthContact::Stump,
-                any(&[EarthWire::OnChassis, EarthWire::Loose], rng),
-            ),
+            Cord::ThreePinCut => {
+                (EarthContact::Stump, any(&[EarthWire::OnChassis, EarthWire::Loose], rng))
+            }
             Cord::ThreePinReversibleEarthed => (EarthContact::SideClips, EarthWire::OnChassis),
             Cord::ThreePinReversibleUnearthed => (EarthContact::SideClips, EarthWire::Loose),
         };
         let neutral_place = rng.random_range(0..2);
-        self.plug = Some(Plug {
-            blade_mm: blades(cord, neutral_place, rng),
-            earth,
-            neutral_place,
-        });
+        self.plug = Some(Plug { blade_mm: blades(cord, neutral_place, rng), earth, neutral_place });
         self.earth_wire = earth_wire;
     }
 
@@ -225,10 +189,9 @@ impl PhysicalUnit {
         self.bond = match isolation {
             Isolation::LineFloated => network(rng),
             Isolation::LineInsulated => Bond::Insulated,
-            Isolation::Isolating => pick(
-                &[(Bond::Direct, 8), (network(rng), 1), (Bond::Insulated, 1)],
-                rng,
-            ),
+            Isolation::Isolating => {
+                pick(&[(Bond::Direct, 8), (network(rng), 1), (Bond::Insulated, 1)], rng)
+            }
             _ => Bond::Direct,
         };
         if isolation.has_heater_string() {
@@ -240,11 +203,7 @@ impl PhysicalUnit {
     /// The wires from the pins to the legs, and what sits on them.
     fn wire_legs(&mut self, wanted: Factors, rng: &mut impl Rng) {
         let pin_b = self.pin_b();
-        let near = if wanted.near_pin == Pin::B {
-            pin_b
-        } else {
-            1 - pin_b
-        };
+        let near = if wanted.near_pin == Pin::B { pin_b } else { 1 - pin_b };
         self.called_near = near;
         self.common_conductor = match wanted.isolation {
             Isolation::Isolating | Isolation::LineRectified | Isolation::NoLine => None,
@@ -279,11 +238,7 @@ impl PhysicalUnit {
         }
         let class_y = wanted.line_capacitor_class == CapacitorClass::ClassY;
         let part = capacitor(if class_y { CLASS_Y_FARAD } else { LINE_FARAD }, rng);
-        self.leg_capacitor = Some(LegCapacitor {
-            from,
-            part,
-            class_y,
-        });
+        self.leg_capacitor = Some(LegCapacitor { from, part, class_y });
     }
 
     /// Rare damage and rework. The arrangement is derived from the parts, so it may change.
@@ -304,11 +259,7 @@ impl PhysicalUnit {
         if rng.random_bool(odds) {
             // A three-core cord on a two-pin plug, or a lift switch in the earth wire.
             let two_pins = earth == EarthContact::None;
-            self.earth_wire = if two_pins {
-                EarthWire::OnChassis
-            } else {
-                EarthWire::LiftSwitch
-            };
+            self.earth_wire = if two_pins { EarthWire::OnChassis } else { EarthWire::LiftSwitch };
         }
     }
 }
@@ -349,14 +300,7 @@ fn blades(cord: Cord, neutral_place: usize, rng: &mut impl Rng) -> [f64; 2] {
 }
 
 fn string_for(supply_volts: f64, rng: &mut impl Rng) -> LineUp {
-    any(
-        if supply_volts < 150.0 {
-            LOW_LINE_STRINGS
-        } else {
-            HIGH_LINE_STRINGS
-        },
-        rng,
-    )
+    any(if supply_volts < 150.0 { LOW_LINE_STRINGS } else { HIGH_LINE_STRINGS }, rng)
 }
 
 fn plate(isolation: Isolation, rng: &mut impl Rng) -> &'static str {
@@ -389,9 +333,5 @@ const KINDS: [&str; 6] = [
     "other",
 ];
 const MATERIALS: [&str; 4] = ["asbestos", "selenium", "pcb", "radium"];
-const CORD_STATES: [CordState; 4] = [
-    CordState::Sound,
-    CordState::Cracked,
-    CordState::Spliced,
-    CordState::ClothOrRubber,
-];
+const CORD_STATES: [CordState; 4] =
+    [CordState::Sound, CordState::Cracked, CordState::Spliced, CordState::ClothOrRubber];

@@ -30,12 +30,8 @@ const JACKS: &[(Place, u32)] = &[(Place::InstrumentJack, 4), (Place::MicrophoneJ
 impl Metalwork {
     /// Metal that comes to the wanted reach on this isolation, in one of the ways it can.
     pub(super) fn with_reach(reach: Reach, isolation: Isolation, rng: &mut impl Rng) -> Metalwork {
-        let mut work = Metalwork {
-            bare: Vec::new(),
-            terminals: None,
-            post: None,
-            back_fitted: true,
-        };
+        let mut work =
+            Metalwork { bare: Vec::new(), terminals: None, post: None, back_fitted: true };
         let chassis = work.chassis_word(isolation, rng);
         match reach {
             Reach::Closed => work.add_coil_post(rng),
@@ -45,10 +41,7 @@ impl Metalwork {
             Reach::CommonExposed => work.expose_common(rng),
         }
         work.add_loose_metal(rng);
-        let open_back = matches!(
-            reach,
-            Reach::Exposed | Reach::Handheld | Reach::CommonExposed
-        );
+        let open_back = matches!(reach, Reach::Exposed | Reach::Handheld | Reach::CommonExposed);
         if open_back && rng.random_bool(0.15) {
             work.back_fitted = false;
         }
@@ -68,11 +61,7 @@ impl Metalwork {
     }
 
     fn add(&mut self, place: Place, node: MetalNode) {
-        self.bare.push(BareMetal {
-            place,
-            node,
-            held: false,
-        });
+        self.bare.push(BareMetal { place, node, held: false });
     }
 
     fn add_coil_post(&mut self, rng: &mut impl Rng) {
@@ -94,22 +83,15 @@ impl Metalwork {
             self.add(pick(JACKS, rng), MetalNode::Nothing);
         }
         if self.terminals.is_none() && rng.random_bool(0.1) {
-            self.terminals = Some(Terminals {
-                node: MetalNode::Nothing,
-                bare: rng.random_bool(0.7),
-            });
+            self.terminals =
+                Some(Terminals { node: MetalNode::Nothing, bare: rng.random_bool(0.7) });
         }
     }
 
     fn expose(&mut self, chassis: MetalNode, rng: &mut impl Rng) {
         match rng.random_range(0..10) {
             0 => self.back_fitted = false,
-            1 => {
-                self.terminals = Some(Terminals {
-                    node: chassis,
-                    bare: rng.random_bool(0.7),
-                })
-            }
+            1 => self.terminals = Some(Terminals { node: chassis, bare: rng.random_bool(0.7) }),
             2 => self.post = Some(AerialPost::Straight(chassis)),
             _ => {
                 for _ in 0..rng.random_range(1..3) {
@@ -122,11 +104,7 @@ impl Metalwork {
     fn put_in_hand(&mut self, chassis: MetalNode, rng: &mut impl Rng) {
         if rng.random_bool(0.05) {
             let place = Place::ControlPanel;
-            self.bare.push(BareMetal {
-                place,
-                node: chassis,
-                held: true,
-            });
+            self.bare.push(BareMetal { place, node: chassis, held: true });
         } else {
             self.add(pick(JACKS, rng), chassis);
         }
@@ -147,10 +125,7 @@ impl Metalwork {
         match rng.random_range(0..10) {
             0 => {
                 let bare = rng.random_bool(0.7);
-                self.terminals = Some(Terminals {
-                    node: MetalNode::Common,
-                    bare,
-                });
+                self.terminals = Some(Terminals { node: MetalNode::Common, bare });
             }
             1 => self.post = Some(AerialPost::Straight(MetalNode::Common)),
             _ => self.add(pick(USUAL, rng), MetalNode::Common),

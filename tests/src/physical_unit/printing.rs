@@ -11,48 +11,19 @@ impl PhysicalUnit {
     pub(super) fn tell_soft(&self, rng: &mut impl Rng, answers: &mut Answers) {
         tell(answers, "kind", self.kind);
         tell(answers, "rating_plate", self.rating_plate);
-        let tubes: Vec<&str> = self
-            .line_up
-            .tubes
-            .iter()
-            .map(|tube| tube.designation)
-            .collect();
+        let tubes: Vec<&str> = self.line_up.tubes.iter().map(|tube| tube.designation).collect();
         tell(answers, "tube_count", tubes.len());
         tell(answers, TUBES, tubes);
         let tingle = self.tingled && !rng.random_bool(RARER);
-        tell(
-            answers,
-            "tingle",
-            if tingle { "reported" } else { "not_reported" },
-        );
-        tell(
-            answers,
-            "rewired",
-            if self.reworked {
-                "reworked"
-            } else {
-                "looks_original"
-            },
-        );
+        tell(answers, "tingle", if tingle { "reported" } else { "not_reported" });
+        tell(answers, "rewired", if self.reworked { "reworked" } else { "looks_original" });
     }
 
     pub(super) fn tell_condition(&self, answers: &mut Answers) {
-        let filters = if self.filters_leaking {
-            "swollen_or_leaking"
-        } else {
-            "sound"
-        };
+        let filters = if self.filters_leaking { "swollen_or_leaking" } else { "sound" };
         tell(answers, "filter_capacitors", filters);
         let none = self.materials.is_empty();
-        tell(
-            answers,
-            "materials",
-            if none {
-                vec!["none"]
-            } else {
-                self.materials.clone()
-            },
-        );
+        tell(answers, "materials", if none { vec!["none"] } else { self.materials.clone() });
         if let Some(rated) = self.rated {
             let mut value = json!({"volts": rated.volts});
             for (name, figure) in [("hertz", rated.hertz), ("watts", rated.watts)] {
@@ -75,12 +46,7 @@ impl PhysicalUnit {
         if let Some(AerialPost::ThroughCapacitor(part)) = self.aerial_post {
             farads("values.aerial_capacitor", part, rng);
         }
-        if let Bond::Network {
-            ohm,
-            marked_ohm,
-            capacitor,
-        } = self.bond
-        {
+        if let Bond::Network { ohm, marked_ohm, capacitor } = self.bond {
             farads("values.network_capacitor", capacitor, rng);
             let value = read_part(rng, "ohms", ohm, marked_ohm);
             tell(answers, "values.network_resistor", value);

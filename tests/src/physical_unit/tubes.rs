@@ -23,20 +23,12 @@ pub struct LineUp {
 impl LineUp {
     /// Resistance of the hot string with its dropper, Ω: the sum of V / I (computed).
     pub fn string_ohm(&self) -> f64 {
-        self.tubes
-            .iter()
-            .map(|tube| tube.volts / tube.amperes)
-            .sum::<f64>()
-            + self.dropper_ohm
+        self.tubes.iter().map(|tube| tube.volts / tube.amperes).sum::<f64>() + self.dropper_ohm
     }
 }
 
 const fn tube(designation: &'static str, volts: f64, amperes: f64) -> Tube {
-    Tube {
-        designation,
-        volts,
-        amperes,
-    }
+    Tube { designation, volts, amperes }
 }
 
 /// Series strings for 100 to 130 V. Line-ups and heater ratings: memory, tube manuals; droppers
@@ -86,10 +78,7 @@ pub(super) const HIGH_LINE_STRINGS: &[LineUp] = &[
         ],
         dropper_ohm: 1034.0,
     },
-    LineUp {
-        tubes: &[tube("VCL11", 90.0, 0.05), tube("VY2", 30.0, 0.05)],
-        dropper_ohm: 2000.0,
-    },
+    LineUp { tubes: &[tube("VCL11", 90.0, 0.05), tube("VY2", 30.0, 0.05)], dropper_ohm: 2000.0 },
 ];
 
 /// Heaters side by side on a winding. Same sources.
@@ -104,10 +93,7 @@ pub(super) const WINDING_LINE_UPS: &[LineUp] = &[
         ],
         dropper_ohm: 0.0,
     },
-    LineUp {
-        tubes: &[tube("6AV6", 6.3, 0.3), tube("6AQ5", 6.3, 0.45)],
-        dropper_ohm: 0.0,
-    },
+    LineUp { tubes: &[tube("6AV6", 6.3, 0.3), tube("6AQ5", 6.3, 0.45)], dropper_ohm: 0.0 },
 ];
 
 /// Battery filaments. Same sources.

@@ -31,10 +31,7 @@ pub(super) enum Cord {
 impl Cord {
     /// The earth wire is on the chassis.
     pub(super) fn earthed(self) -> bool {
-        matches!(
-            self,
-            Self::ThreePinEarthed | Self::ThreePinReversibleEarthed
-        )
+        matches!(self, Self::ThreePinEarthed | Self::ThreePinReversibleEarthed)
     }
 
     /// The plug goes in both ways round.
@@ -141,9 +138,8 @@ pub(super) struct Exposure {
 impl Exposure {
     /// Reads the file of a case.
     pub(super) fn read(file: &Value) -> Result<Self, SpiceError> {
-        Exposure::deserialize(file).map_err(|error| SpiceError::Case {
-            reason: format!("exposure file: {error}"),
-        })
+        Exposure::deserialize(file)
+            .map_err(|error| SpiceError::Case { reason: format!("exposure file: {error}") })
     }
 
     /// Reads the file of a case and refuses a state or fault that the arrangement cannot have.
@@ -151,11 +147,7 @@ impl Exposure {
         let exposure = Self::read(&case.exposure)?;
         exposure.check_state(case)?;
         let existing = exposure.faults();
-        match case
-            .faults
-            .iter()
-            .find(|fault| !existing.contains(&fault.as_str()))
-        {
+        match case.faults.iter().find(|fault| !existing.contains(&fault.as_str())) {
             Some(fault) => Err(refused("fault", fault)),
             None => Ok(exposure),
         }
@@ -185,10 +177,7 @@ impl Exposure {
 
     /// The faults that exist, in the order of the design's table.
     pub(super) fn faults(&self) -> Vec<&'static str> {
-        FAULTS
-            .into_iter()
-            .filter(|fault| self.fault_exists(fault))
-            .collect()
+        FAULTS.into_iter().filter(|fault| self.fault_exists(fault)).collect()
     }
 
     fn fault_exists(&self, fault: &str) -> bool {
@@ -206,10 +195,9 @@ impl Exposure {
             "selector_capacitor_shorted" => capacitor_shorts(&[At::Selector]),
             "network_capacitor_shorted" => self.isolation == Isolation::LineFloated,
             "aerial_capacitor_shorted" => self.reach == Reach::AerialTerminal,
-            "insulation_breakdown" => matches!(
-                self.isolation,
-                Isolation::Isolating | Isolation::LineInsulated
-            ),
+            "insulation_breakdown" => {
+                matches!(self.isolation, Isolation::Isolating | Isolation::LineInsulated)
+            }
             "earth_open" => self.cord.earthed(),
             "outlet_reversed" => !self.cord.reversible(),
             "neutral_open" => self.supply.feed == Feed::Direct,
@@ -243,7 +231,5 @@ pub fn existing_faults(exposure: &Value) -> Vec<&'static str> {
 }
 
 fn refused(what: &str, value: &str) -> SpiceError {
-    SpiceError::Case {
-        reason: format!("{what} {value} does not exist in this arrangement"),
-    }
+    SpiceError::Case { reason: format!("{what} {value} does not exist in this arrangement") }
 }

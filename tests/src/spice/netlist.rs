@@ -94,15 +94,7 @@ impl Circuit {
 
     /// The nodes that this case has, each under every name it goes by.
     pub(super) fn nodes(&self) -> Vec<&'static str> {
-        let mut nodes = vec![
-            "hot",
-            "neutral",
-            "feed_far",
-            "feed_near",
-            "far",
-            "near",
-            "c",
-        ];
+        let mut nodes = vec!["hot", "neutral", "feed_far", "feed_near", "far", "near", "c"];
         if self.has_terminal {
             nodes.push("t");
         }
@@ -156,8 +148,6 @@ impl Circuit {
         self.nodes()
             .into_iter()
             .find(|known| *known == node)
-            .ok_or_else(|| SpiceError::Case {
-                reason: format!("it has no node {node}"),
-            })
+            .ok_or_else(|| SpiceError::Case { reason: format!("it has no node {node}") })
     }
 }

@@ -52,14 +52,8 @@ pub fn random_cases<R: Rng + ?Sized>(rng: &mut R, count: usize) -> Vec<Case> {
 fn random_case<R: Rng + ?Sized>(rng: &mut R) -> Case {
     let file = random_exposure(rng);
     let exposure = or_fail(Exposure::read(&file));
-    let plugs: &[&str] = if exposure.cord.reversible() {
-        &["first", "second"]
-    } else {
-        &["first"]
-    };
-    let selector = exposure
-        .has_selector()
-        .then(|| any(rng, &["near", "far"]).to_owned());
+    let plugs: &[&str] = if exposure.cord.reversible() { &["first", "second"] } else { &["first"] };
+    let selector = exposure.has_selector().then(|| any(rng, &["near", "far"]).to_owned());
     Case {
         exposure: file,
         plug: any(rng, plugs).to_owned(),
@@ -74,10 +68,7 @@ fn random_faults<R: Rng + ?Sized>(rng: &mut R, existing: &[&'static str]) -> Vec
     let count = rng.random_range(0..=2);
     let mut places = (0..existing.len()).choose_multiple(rng, count);
     places.sort_unstable();
-    places
-        .into_iter()
-        .map(|place| existing[place].to_owned())
-        .collect()
+    places.into_iter().map(|place| existing[place].to_owned()).collect()
 }
 
 fn random_exposure<R: Rng + ?Sized>(rng: &mut R) -> Value {
@@ -143,13 +134,9 @@ pub(super) fn line_capacitors(isolation: &str) -> &'static [(&'static str, &'sta
 /// Metal on the common differs from metal on the chassis only where the two are held apart.
 pub(super) fn reaches(isolation: &str) -> &'static [&'static str] {
     match isolation {
-        "line_floated" | "line_insulated" => &[
-            "closed",
-            "aerial_terminal",
-            "exposed",
-            "handheld",
-            "common_exposed",
-        ],
+        "line_floated" | "line_insulated" => {
+            &["closed", "aerial_terminal", "exposed", "handheld", "common_exposed"]
+        }
         _ => &["closed", "aerial_terminal", "exposed", "handheld"],
     }
 }

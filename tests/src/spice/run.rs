@@ -70,19 +70,13 @@ fn thevenin_of(cases: &[Case], node: &str) -> Result<Vec<Thevenin>, SpiceError> 
     open.iter()
         .zip(probed)
         .map(|(open, probed)| {
-            Ok(Thevenin {
-                open_circuit_v: at(open, node)?,
-                impedance_ohm: at(probed, node)?,
-            })
+            Ok(Thevenin { open_circuit_v: at(open, node)?, impedance_ohm: at(probed, node)? })
         })
         .collect()
 }
 
 fn at(voltages: &Voltages, node: &str) -> Result<Complex<f64>, SpiceError> {
-    voltages
-        .get(node)
-        .copied()
-        .ok_or_else(|| failed(format!("no voltage for node {node}")))
+    voltages.get(node).copied().ok_or_else(|| failed(format!("no voltage for node {node}")))
 }
 
 type Job<'a> = (Circuit, Drive<'a>);
@@ -91,10 +85,7 @@ type Job<'a> = (Circuit, Drive<'a>);
 fn solve(program: &str, jobs: &[Job<'_>]) -> Result<Vec<Voltages>, SpiceError> {
     let mut by_hertz: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
     for (index, (circuit, _)) in jobs.iter().enumerate() {
-        by_hertz
-            .entry(circuit.hertz.to_bits())
-            .or_default()
-            .push(index);
+        by_hertz.entry(circuit.hertz.to_bits()).or_default().push(index);
     }
     let mut solved = vec![Voltages::new(); jobs.len()];
     for indices in by_hertz.values() {
@@ -149,20 +140,16 @@ fn run(program: &str, folder: &Path) -> Result<String, SpiceError> {
         .stdin(Stdio::null())
         .output()
         .map_err(|source| match source.kind() {
-            std::io::ErrorKind::NotFound => SpiceError::Missing {
-                program: program.to_owned(),
-            },
+            std::io::ErrorKind::NotFound => SpiceError::Missing { program: program.to_owned() },
             _ => SpiceError::File { source },
         })?;
     let log = [output.stdout, output.stderr]
         .map(|said| String::from_utf8_lossy(&said).into_owned())
         .concat();
     // It goes on after many errors, so what it says counts as well as how it ends.
-    let complaint = log.lines().find(|line| {
-        ["error", "singular", "warning"]
-            .iter()
-            .any(|sign| says(line, sign))
-    });
+    let complaint = log
+        .lines()
+        .find(|line| ["error", "singular", "warning"].iter().any(|sign| says(line, sign)));
     match (output.status.success(), complaint) {
         (true, None) => Ok(log),
         (_, Some(line)) => Err(failed(line.to_owned())),
@@ -178,15 +165,12 @@ fn says(line: &str, sign: &str) -> bool {
 ///
 /// Both headings are sought at the start of a line: "No. Variables:" comes before the names.
 fn read_raw(raw: &str) -> Result<BTreeMap<String, Complex<f64>>, SpiceError> {
-    let (head, values) = raw
-        .split_once("\nValues:")
-        .ok_or_else(|| failed("its file has no values".to_owned()))?;
+    let (head, values) =
+        raw.split_once("\nValues:").ok_or_else(|| failed("its file has no values".to_owned()))?;
     let (_, variables) = head
         .split_once("\nVariables:")
         .ok_or_else(|| failed("its file has no names".to_owned()))?;
-    let names = variables
-        .lines()
-        .filter_map(|line| line.split_whitespace().nth(1));
+    let names = variables.lines().filter_map(|line| line.split_whitespace().nth(1));
     // The first value stands behind the number of the point.
     let figures = values.split_whitespace().skip(1);
     let vectors = names

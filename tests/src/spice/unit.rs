@@ -68,22 +68,30 @@ impl<'a> Unit<'a> {
         parts.extend(self.line_capacitors());
         parts.extend(self.terminal_and_earth());
         parts.extend(self.faults());
+        // A capacitor failed short is a short and no capacitor any more.
+        parts.retain(|part| !self.failed_capacitors().contains(&part.name));
         parts
+    }
+
+    fn failed_capacitors(&self) -> Vec<&'static str> {
+        [
+            ("near_capacitor_shorted", "Cline_near"),
+            ("far_capacitor_shorted", "Cline_far"),
+            ("selector_capacitor_shorted", "Cline_selector"),
+            ("network_capacitor_shorted", "Cnetwork"),
+            ("aerial_capacitor_shorted", "Caerial"),
+        ]
+        .into_iter()
+        .filter(|(fault, _)| self.has(fault))
+        .map(|(_, capacitor)| capacitor)
+        .collect()
     }
 
     /// What the pins of the far and near legs are plugged into. With the supply's neutral cut,
     /// the pin on it is left on what other loads pull up.
     fn contacts(&self) -> [&'static str; 2] {
-        let neutral = if self.has("neutral_open") {
-            "cut"
-        } else {
-            "neutral"
-        };
-        if self.near_is_hot() {
-            [neutral, "hot"]
-        } else {
-            ["hot", neutral]
-        }
+        let neutral = if self.has("neutral_open") { "cut" } else { "neutral" };
+        if self.near_is_hot() { [neutral, "hot"] } else { ["hot", neutral] }
     }
 
     fn cord_and_switch(&self) -> Vec<Part> {
@@ -95,11 +103,8 @@ impl<'a> Unit<'a> {
         if self.has("neutral_open") {
             parts.push(part("Rother_loads", "hot", "cut", OTHER_LOADS_OHM));
         }
-        let contact_ohm = if self.case.switch == "on" {
-            SWITCH_CLOSED_OHM
-        } else {
-            SWITCH_OPEN_OHM
-        };
+        let contact_ohm =
+            if self.case.switch == "on" { SWITCH_CLOSED_OHM } else { SWITCH_OPEN_OHM };
         let leg = self.exposure.switch_leg;
         if matches!(leg, SwitchLeg::Far | SwitchLeg::Both) {
             parts.push(part("Rswitch_far", "feed_far", "far", contact_ohm));
@@ -119,11 +124,7 @@ impl<'a> Unit<'a> {
             | Isolation::LineFloated
             | Isolation::LineInsulated => {
                 let hot = values.heater_ohm;
-                let heater = if running {
-                    hot
-                } else {
-                    hot / HEATER_HOT_OVER_COLD
-                };
+                let heater = if running { hot } else { hot / HEATER_HOT_OVER_COLD };
                 let mut parts = vec![part("Rheater", "far", "near", heater)];
                 if running {
                     parts.push(part("Rload", "far", "near", values.load_ohm));
@@ -131,11 +132,7 @@ impl<'a> Unit<'a> {
                 parts
             }
             Isolation::HeaterTransformer | Isolation::Autotransformer | Isolation::Isolating => {
-                let primary = if running {
-                    values.primary_ohm
-                } else {
-                    PRIMARY_OFF_OHM
-                };
+                let primary = if running { values.primary_ohm } else { PRIMARY_OFF_OHM };
                 vec![part("Rprimary", "far", "near", primary)]
             }
         }
@@ -210,7 +207,7 @@ impl<'a> Unit<'a> {
         parts
     }
 
-    /// Parts failed short and stray conductors: each is one more short beside what is there.
+    /// Parts failed short and stray conductors: each is one more short.
     fn faults(&self) -> Vec<Part> {
         let broken_winding = match self.exposure.isolation {
             Isolation::Isolating => "far",
@@ -220,47 +217,21 @@ impl<'a> Unit<'a> {
         let [far_contact, near_contact] = self.contacts();
         let shorts = [
             ("stray_far", part("Rstray_far", "c", far_contact, SHORT_OHM)),
-            (
-                "stray_near",
-                part("Rstray_near", "c", near_contact, SHORT_OHM),
-            ),
-            (
-                "near_capacitor_shorted",
-                part("Rline_near_short", "near", "c", SHORT_OHM),
-            ),
-            (
-                "far_capacitor_shorted",
-                part("Rline_far_short", "far", "c", SHORT_OHM),
-            ),
+            ("stray_near", part("Rstray_near", "c", near_contact, SHORT_OHM)),
+            ("near_capacitor_shorted", part("Rline_near_short", "near", "c", SHORT_OHM)),
+            ("far_capacitor_shorted", part("Rline_far_short", "far", "c", SHORT_OHM)),
             (
                 "selector_capacitor_shorted",
                 part("Rline_selector_short", self.selected_leg(), "c", SHORT_OHM),
             ),
-            (
-                "network_capacitor_shorted",
-                part("Rnetwork_short", "near", "c", SHORT_OHM),
-            ),
-            (
-                "aerial_capacitor_shorted",
-                part("Raerial_short", self.common(), "t", SHORT_OHM),
-            ),
-            (
-                "insulation_breakdown",
-                part("Rbreakdown", broken_winding, "c", SHORT_OHM),
-            ),
+            ("network_capacitor_shorted", part("Rnetwork_short", "near", "c", SHORT_OHM)),
+            ("aerial_capacitor_shorted", part("Raerial_short", self.common(), "t", SHORT_OHM)),
+            ("insulation_breakdown", part("Rbreakdown", broken_winding, "c", SHORT_OHM)),
         ];
-        shorts
-            .into_iter()
-            .filter(|(fault, _)| self.has(fault))
-            .map(|(_, short)| short)
-            .collect()
+        shorts.into_iter().filter(|(fault, _)| self.has(fault)).map(|(_, short)| short).collect()
     }
 }
 
 fn part(name: &'static str, from: &'static str, to: &'static str, value: f64) -> Part {
-    Part {
-        name,
-        ends: [from, to],
-        value,
-    }
+    Part { name, ends: [from, to], value }
 }

@@ -49,18 +49,12 @@ id_enum! {
 impl Cord {
     /// Whether the chassis is bonded to the earth contact.
     pub const fn is_earthed(self) -> bool {
-        matches!(
-            self,
-            Self::ThreePinEarthed | Self::ThreePinReversibleEarthed
-        )
+        matches!(self, Self::ThreePinEarthed | Self::ThreePinReversibleEarthed)
     }
 
     /// Whether the plug goes in both ways round.
     pub const fn is_reversible(self) -> bool {
-        !matches!(
-            self,
-            Self::TwoPinPolarised | Self::ThreePinEarthed | Self::ThreePinUnearthed
-        )
+        !matches!(self, Self::TwoPinPolarised | Self::ThreePinEarthed | Self::ThreePinUnearthed)
     }
 }
 

@@ -111,20 +111,14 @@ impl FaultSet {
 
     /// The faults, in the order of the design.
     pub fn faults(self) -> impl Iterator<Item = Fault> {
-        Fault::ALL
-            .iter()
-            .copied()
-            .filter(move |fault| self.has(*fault))
+        Fault::ALL.iter().copied().filter(move |fault| self.has(*fault))
     }
 }
 
 /// The existing sets of none, one and two faults: none first, then by size, each in the design's order.
 pub fn fault_sets(arrangement: &Arrangement, feed: Feed) -> Vec<FaultSet> {
-    let existing: Vec<Fault> = Fault::ALL
-        .iter()
-        .copied()
-        .filter(|fault| fault.exists(arrangement, feed))
-        .collect();
+    let existing: Vec<Fault> =
+        Fault::ALL.iter().copied().filter(|fault| fault.exists(arrangement, feed)).collect();
     let mut sets = vec![FaultSet::NONE];
     sets.extend(existing.iter().map(|&fault| FaultSet::NONE.with(fault)));
     for (place, &first) in existing.iter().enumerate() {

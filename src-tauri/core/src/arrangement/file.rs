@@ -67,11 +67,7 @@ pub fn read_exposure(value: Value) -> Result<ExposureFile, FieldError> {
     fields.finish(KEYS)?;
     match arrangement.contradiction() {
         Some(field) => Err(impossible(field)),
-        None => Ok(ExposureFile {
-            supply,
-            arrangement,
-            values,
-        }),
+        None => Ok(ExposureFile { supply, arrangement, values }),
     }
 }
 
@@ -83,11 +79,8 @@ fn read_line(fields: &mut Fields) -> Result<LineSide, FieldError> {
     let cord = fields.id("cord", Cord::IDS, Cord::of)?;
     let near_pin = fields.id("near_pin", NearPin::IDS, NearPin::of)?;
     let capacitor = fields.id("line_capacitor", LineCapacitor::IDS, LineCapacitor::of)?;
-    let class = fields.id(
-        "line_capacitor_class",
-        LineCapacitorClass::IDS,
-        LineCapacitorClass::of,
-    )?;
+    let class =
+        fields.id("line_capacitor_class", LineCapacitorClass::IDS, LineCapacitorClass::of)?;
     let switch_leg = fields.id("switch_leg", SwitchLeg::IDS, SwitchLeg::of)?;
     let reach = fields.id("reach", Reach::IDS, Reach::of)?;
     Ok(LineSide {
@@ -105,11 +98,7 @@ fn ignore_line(fields: &mut Fields) -> Result<(), FieldError> {
     fields.id("cord", Cord::IDS, Cord::of)?;
     fields.id("near_pin", NearPin::IDS, NearPin::of)?;
     fields.id("line_capacitor", LineCapacitor::IDS, LineCapacitor::of)?;
-    fields.id(
-        "line_capacitor_class",
-        LineCapacitorClass::IDS,
-        LineCapacitorClass::of,
-    )?;
+    fields.id("line_capacitor_class", LineCapacitorClass::IDS, LineCapacitorClass::of)?;
     fields.id("switch_leg", SwitchLeg::IDS, SwitchLeg::of)?;
     fields.id("reach", Reach::IDS, Reach::of)?;
     Ok(())

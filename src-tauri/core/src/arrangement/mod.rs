@@ -18,6 +18,6 @@ pub use factors::{
 pub use fault::{Fault, FaultSet, fault_sets};
 pub use file::{ExposureFile, read_exposure};
 pub use state::{PlugWay, Selector, State, Switch, states};
-pub use universe::{ArrangementId, COUNT, all, find};
+pub use universe::{ArrangementId, COUNT, all, find, twin};
 pub use values::{Spread, Values, defaults};
 pub use wiring::{Ports, Touched, Wiring, touched};

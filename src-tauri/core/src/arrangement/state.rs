@@ -66,17 +66,12 @@ pub fn states(arrangement: &Arrangement) -> impl Iterator<Item = State> + use<> 
         Some(line) if line.cord.is_reversible() => PlugWay::ALL,
         Some(_) => &[PlugWay::First],
     };
-    let has_selector = arrangement
-        .line
-        .is_some_and(|line| line.line_capacitor == LineCapacitor::Selector);
+    let has_selector =
+        arrangement.line.is_some_and(|line| line.line_capacitor == LineCapacitor::Selector);
     let selectors = if has_selector { BOTH } else { NO_SELECTOR };
     plugs.iter().flat_map(move |&plug| {
         Switch::ALL.iter().flat_map(move |&switch| {
-            selectors.iter().map(move |&selector| State {
-                plug,
-                switch,
-                selector,
-            })
+            selectors.iter().map(move |&selector| State { plug, switch, selector })
         })
     })
 }

@@ -1,5 +1,6 @@
 //! Every arrangement that exists, in one fixed order.
 
+use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use super::factors::{
@@ -20,10 +21,7 @@ static ALL: LazyLock<Vec<Arrangement>> = LazyLock::new(|| {
         if isolation.has_line() {
             push_lines(&mut found, isolation);
         } else {
-            found.push(Arrangement {
-                isolation,
-                line: None,
-            });
+            found.push(Arrangement { isolation, line: None });
         }
     }
     found
@@ -38,6 +36,33 @@ pub fn all() -> &'static [Arrangement] {
 pub fn find(arrangement: &Arrangement) -> Option<ArrangementId> {
     let place = all().iter().position(|other| other == arrangement)?;
     u16::try_from(place).ok().map(ArrangementId)
+}
+
+static TWINS: LazyLock<Vec<ArrangementId>> = LazyLock::new(|| {
+    let places: HashMap<Arrangement, u16> = all().iter().copied().zip(0u16..).collect();
+    let first = |arrangement: &Arrangement| places.get(&electrically(arrangement)).copied();
+    all().iter().zip(0u16..).map(|(a, own)| ArrangementId(first(a).unwrap_or(own))).collect()
+});
+
+/// The first arrangement that gives a person the same currents: the same one for all its twins.
+///
+/// Where a plug's earth pin is cut or not joined, only whether it goes in both ways round counts; and
+/// where it does, the near pin only says which of the two ways is which.
+pub fn twin(id: ArrangementId) -> ArrangementId {
+    TWINS.get(usize::from(id.0)).copied().unwrap_or(id)
+}
+
+fn electrically(arrangement: &Arrangement) -> Arrangement {
+    let Some(line) = arrangement.line else {
+        return *arrangement;
+    };
+    let cord = match line.cord {
+        Cord::ThreePinCut | Cord::ThreePinReversibleUnearthed => Cord::TwoPinReversible,
+        Cord::ThreePinUnearthed => Cord::TwoPinPolarised,
+        other => other,
+    };
+    let near_pin = if cord.is_reversible() { NearPin::B } else { line.near_pin };
+    Arrangement { line: Some(LineSide { cord, near_pin, ..line }), ..*arrangement }
 }
 
 fn push_lines(found: &mut Vec<Arrangement>, isolation: Isolation) {
@@ -55,10 +80,7 @@ fn push_lines(found: &mut Vec<Arrangement>, isolation: Isolation) {
                                 switch_leg,
                                 reach,
                             };
-                            let arrangement = Arrangement {
-                                isolation,
-                                line: Some(line),
-                            };
+                            let arrangement = Arrangement { isolation, line: Some(line) };
                             if arrangement.contradiction().is_none() {
                                 found.push(arrangement);
                             }

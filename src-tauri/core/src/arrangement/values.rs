@@ -109,50 +109,26 @@ pub struct Spread {
 
 impl Spread {
     /// Ordinary line capacitor, F (0.047 µF verified; range common practice).
-    pub const LINE_CAPACITOR: Self = Self {
-        low: 0.01e-6,
-        high: 0.1e-6,
-    };
+    pub const LINE_CAPACITOR: Self = Self { low: 0.01e-6, high: 0.1e-6 };
     /// Class-Y line capacitor, F (common practice; its value is printed on it).
-    pub const CLASS_Y: Self = Self {
-        low: 1e-9,
-        high: 47e-9,
-    };
+    pub const CLASS_Y: Self = Self { low: 1e-9, high: 47e-9 };
     /// Resistor between common and chassis, Ω (common practice).
-    pub const NETWORK_OHM: Self = Self {
-        low: 150e3,
-        high: 470e3,
-    };
+    pub const NETWORK_OHM: Self = Self { low: 150e3, high: 470e3 };
     /// Capacitor between common and chassis, F (verified).
-    pub const NETWORK_FARAD: Self = Self {
-        low: 0.05e-6,
-        high: 0.25e-6,
-    };
+    pub const NETWORK_FARAD: Self = Self { low: 0.05e-6, high: 0.25e-6 };
     /// Capacitor to the aerial terminal, F (common practice).
-    pub const AERIAL: Self = Self {
-        low: 1e-9,
-        high: 0.1e-6,
-    };
+    pub const AERIAL: Self = Self { low: 1e-9, high: 0.1e-6 };
     /// Winding end to chassis, F (common practice).
-    pub const WINDING: Self = Self {
-        low: 0.1e-9,
-        high: 2e-9,
-    };
+    pub const WINDING: Self = Self { low: 0.1e-9, high: 2e-9 };
 
     /// A value that is known exactly.
     pub const fn exactly(value: f64) -> Self {
-        Self {
-            low: value,
-            high: value,
-        }
+        Self { low: value, high: value }
     }
 
     /// A value read off a marking: old parts are believed to be within 20 % of it (common practice).
     pub fn marked(value: f64) -> Self {
-        Self {
-            low: value * 0.8,
-            high: value * 1.2,
-        }
+        Self { low: value * 0.8, high: value * 1.2 }
     }
 
     /// The two ends; one where they are the same.

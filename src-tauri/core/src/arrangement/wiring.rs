@@ -3,6 +3,8 @@
 //! [`Wiring`] is all that the network depends on, packed into one number: many arrangements, states
 //! and fault sets share one network, and it is solved once for all of them.
 
+use num_complex::Complex64;
+
 use super::factors::{
     Arrangement, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
     SwitchLeg,
@@ -89,43 +91,22 @@ impl Wiring {
         let mut set = |flag: u32, condition: bool| bits |= if condition { flag } else { 0 };
         set(HOT_IS_NEAR, hot_pin(state, faults) == line.near_pin);
         set(NEUTRAL_OPEN, faults.has(Fault::NeutralOpen));
-        set(
-            NEAR_SWITCHED,
-            matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both),
-        );
-        set(
-            FAR_SWITCHED,
-            matches!(line.switch_leg, SwitchLeg::Far | SwitchLeg::Both),
-        );
-        set(
-            SWITCHED_OFF,
-            state.switch == Switch::Off && line.switch_leg != SwitchLeg::None,
-        );
+        set(NEAR_SWITCHED, matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both));
+        set(FAR_SWITCHED, matches!(line.switch_leg, SwitchLeg::Far | SwitchLeg::Both));
+        set(SWITCHED_OFF, state.switch == Switch::Off && line.switch_leg != SwitchLeg::None);
         let (near, far) = capacitor_legs(line.line_capacitor, state.selector);
         let selector_shorted = faults.has(Fault::SelectorCapacitorShorted);
         set(NEAR_CAPACITOR, near);
         set(FAR_CAPACITOR, far);
-        set(
-            CLASS_Y,
-            line.line_capacitor_class == LineCapacitorClass::ClassY,
-        );
-        set(
-            NEAR_SHORTED,
-            faults.has(Fault::NearCapacitorShorted) || (selector_shorted && near),
-        );
-        set(
-            FAR_SHORTED,
-            faults.has(Fault::FarCapacitorShorted) || (selector_shorted && far),
-        );
+        set(CLASS_Y, line.line_capacitor_class == LineCapacitorClass::ClassY);
+        set(NEAR_SHORTED, faults.has(Fault::NearCapacitorShorted) || (selector_shorted && near));
+        set(FAR_SHORTED, faults.has(Fault::FarCapacitorShorted) || (selector_shorted && far));
         set(NETWORK_SHORTED, faults.has(Fault::NetworkCapacitorShorted));
         set(AERIAL_SHORTED, faults.has(Fault::AerialCapacitorShorted));
         set(BREAKDOWN, faults.has(Fault::InsulationBreakdown));
         set(STRAY_FAR, faults.has(Fault::StrayFar));
         set(STRAY_NEAR, faults.has(Fault::StrayNear));
-        set(
-            EARTHED,
-            line.cord.is_earthed() && !faults.has(Fault::EarthOpen),
-        );
+        set(EARTHED, line.cord.is_earthed() && !faults.has(Fault::EarthOpen));
         Some(Self(bits))
     }
 
@@ -143,19 +124,13 @@ impl Wiring {
         self.0 & flag != 0
     }
 
-    fn isolation(self) -> Isolation {
-        Isolation::ALL
-            .get((self.0 & 7) as usize)
-            .copied()
-            .unwrap_or(Isolation::NoLine)
+    /// What stands between supply and chassis.
+    pub fn isolation(self) -> Isolation {
+        Isolation::ALL.get((self.0 & 7) as usize).copied().unwrap_or(Isolation::NoLine)
     }
 
     fn common(self) -> Node {
-        if self.isolation().has_own_common() {
-            NEAR
-        } else {
-            CHASSIS
-        }
+        if self.isolation().has_own_common() { NEAR } else { CHASSIS }
     }
 
     /// The touched nodes and the earth current, for parts of these values.
@@ -171,35 +146,61 @@ impl Wiring {
             }
             Touched::Aerial | Touched::ChassisAndAerial => self.with_aerial(&net, values),
         };
-        let earth_amperes = if self.is_earthed() {
-            chassis.volts.norm() / values.earth_ohm
+        let earth_amperes =
+            if self.is_earthed() { chassis.volts.norm() / values.earth_ohm } else { 0.0 };
+        Ports { chassis, second, earth_amperes }
+    }
+
+    /// Chassis and aerial terminal, which hangs on the common by its capacitor alone.
+    fn with_aerial(self, net: &Network, values: &Values) -> (Thevenin, Option<Thevenin>) {
+        let [chassis, common] = self.chassis_and_common(net);
+        let series = if self.has(AERIAL_SHORTED) {
+            Complex64::new(defaults::SHORT.value, 0.0)
         } else {
-            0.0
+            net.reactance(values.aerial_farad)
         };
-        Ports {
-            chassis,
-            second,
-            earth_amperes,
+        (chassis, Some(common.through(series)))
+    }
+
+    /// Chassis and common of a network; the same node where the chassis is the common.
+    fn chassis_and_common(self, net: &Network) -> [Thevenin; 2] {
+        if self.common() == CHASSIS {
+            [net.seen_from(CHASSIS); 2]
+        } else {
+            net.seen_from_both(CHASSIS, NEAR)
         }
     }
 
-    /// The aerial terminal hangs on the common by its capacitor alone.
-    fn with_aerial(self, net: &Network, values: &Values) -> (Thevenin, Option<Thevenin>) {
-        let (chassis, common) = if self.common() == CHASSIS {
-            let chassis = net.seen_from(CHASSIS);
-            (chassis, chassis)
-        } else {
-            let [chassis, common] = net.seen_from_both(CHASSIS, NEAR);
-            (chassis, common)
-        };
-        let capacitor = net.reactance(values.aerial_farad);
-        let short = num_complex::Complex64::new(defaults::SHORT.value, 0.0);
-        let series = if self.has(AERIAL_SHORTED) {
-            short * capacitor / (short + capacitor)
-        } else {
-            capacitor
-        };
-        (chassis, Some(common.through(series)))
+    /// Chassis and common as seen from outside, for parts of these values.
+    pub fn chassis_and_common_at(
+        self,
+        values: &Values,
+        hertz: f64,
+        contacts: [f64; 2],
+    ) -> [Thevenin; 2] {
+        self.chassis_and_common(&self.network(values, hertz, contacts))
+    }
+
+    /// Whether the capacitor to the aerial terminal is shorted; it changes nothing but that terminal.
+    pub const fn is_aerial_shorted(self) -> bool {
+        self.has(AERIAL_SHORTED)
+    }
+
+    /// The same with a sound capacitor to the aerial terminal.
+    #[must_use]
+    pub const fn with_sound_aerial(self) -> Self {
+        Self(self.0 & !AERIAL_SHORTED)
+    }
+
+    /// The class of its line capacitor.
+    pub const fn capacitor_class(self) -> LineCapacitorClass {
+        if self.has(CLASS_Y) { LineCapacitorClass::ClassY } else { LineCapacitorClass::Ordinary }
+    }
+
+    /// Whether a sound line capacitor is joined to a leg.
+    pub const fn has_sound_line_capacitor(self) -> bool {
+        (self.has(NEAR_CAPACITOR) && !self.has(NEAR_SHORTED))
+            || (self.has(FAR_CAPACITOR) && !self.has(FAR_SHORTED))
     }
 
     /// The network between the outlet contacts, earth and the chassis.
@@ -274,8 +275,7 @@ impl Wiring {
             }
             Isolation::LineFloated => {
                 net.resistor(near, CHASSIS, values.network_ohm);
-                net.capacitor(near, CHASSIS, values.network_farad);
-                self.short_if(net, NETWORK_SHORTED, near);
+                self.capacitor_or_short(net, NETWORK_SHORTED, near, values.network_farad);
             }
             Isolation::LineInsulated => {
                 net.resistor(near, CHASSIS, defaults::INSULATION.value);
@@ -294,20 +294,23 @@ impl Wiring {
     }
 
     fn line_capacitors(self, net: &mut Network, values: &Values, far: Node, near: Node) {
-        let usual = if self.has(CLASS_Y) {
-            defaults::CLASS_Y
-        } else {
-            defaults::LINE_CAPACITOR
-        };
+        let usual = if self.has(CLASS_Y) { defaults::CLASS_Y } else { defaults::LINE_CAPACITOR };
         let farads = values.line_capacitor_farad.unwrap_or(usual.value);
         if self.has(NEAR_CAPACITOR) {
-            net.capacitor(near, CHASSIS, farads);
+            self.capacitor_or_short(net, NEAR_SHORTED, near, farads);
         }
         if self.has(FAR_CAPACITOR) {
-            net.capacitor(far, CHASSIS, farads);
+            self.capacitor_or_short(net, FAR_SHORTED, far, farads);
         }
-        self.short_if(net, NEAR_SHORTED, near);
-        self.short_if(net, FAR_SHORTED, far);
+    }
+
+    /// A capacitor to the chassis; shorted, it is a short and no capacitor.
+    fn capacitor_or_short(self, net: &mut Network, shorted: u32, node: Node, farads: f64) {
+        if self.has(shorted) {
+            net.resistor(node, CHASSIS, defaults::SHORT.value);
+        } else {
+            net.capacitor(node, CHASSIS, farads);
+        }
     }
 
     fn short_if(self, net: &mut Network, flag: u32, node: Node) {
@@ -333,20 +336,19 @@ fn capacitor_legs(capacitor: LineCapacitor, selector: Option<Selector>) -> (bool
         LineCapacitor::NearLeg => (true, false),
         LineCapacitor::FarLeg => (false, true),
         LineCapacitor::BothLegs => (true, true),
-        LineCapacitor::Selector => (
-            selector == Some(Selector::Near),
-            selector == Some(Selector::Far),
-        ),
+        LineCapacitor::Selector => {
+            (selector == Some(Selector::Near), selector == Some(Selector::Far))
+        }
     }
 }
 
-/// Node voltages of one case for comparison with an outside solver, V rms against earth.
 impl Wiring {
-    /// Chassis, common and aerial terminal as seen from outside, whatever the reach.
+    /// Chassis, common and aerial terminal as seen from outside, whatever the reach; for comparison
+    /// with an outside solver.
     pub fn all_ports(self, values: &Values, hertz: f64, contacts: [f64; 2]) -> [Thevenin; 3] {
         let net = self.network(values, hertz, contacts);
-        let (chassis, aerial) = self.with_aerial(&net, values);
-        let common = net.seen_from(self.common());
+        let [chassis, common] = self.chassis_and_common(&net);
+        let aerial = self.with_aerial(&net, values).1;
         [chassis, common, aerial.unwrap_or(common)]
     }
 }

@@ -74,26 +74,19 @@ impl Impedance {
     /// Small areas with salt water have no table: the large-area one stands in, which warns more.
     pub fn of(body: Body) -> Self {
         let table = |area: Area| {
-            TABLES
-                .iter()
-                .find(|(s, a, _)| (*s, *a) == (body.skin, area))
-                .map(|(_, _, t)| t)
+            TABLES.iter().find(|(s, a, _)| (*s, *a) == (body.skin, area)).map(|(_, _, t)| t)
         };
-        table(body.area)
-            .or_else(|| table(Area::Large))
-            .map_or(Self::EMPTY, |table| match body.percentile {
+        table(body.area).or_else(|| table(Area::Large)).map_or(Self::EMPTY, |table| {
+            match body.percentile {
                 Percentile::Five => table.five,
                 Percentile::Fifty => table.fifty,
                 Percentile::NinetyFive => table.ninety_five,
-            })
+            }
+        })
     }
 
-    const EMPTY: Self = Self {
-        volts: [0.0; ROWS],
-        ohms: [0.0; ROWS],
-        slopes: [0.0; ROWS],
-        rows: 0,
-    };
+    const EMPTY: Self =
+        Self { volts: [0.0; ROWS], ohms: [0.0; ROWS], slopes: [0.0; ROWS], rows: 0 };
 
     /// Impedance hand to hand in Ω at a touch voltage in V rms.
     pub fn ohms(&self, volts: f64) -> f64 {
@@ -103,12 +96,7 @@ impl Impedance {
     /// Impedance in Ω and how it changes with the touch voltage, Ω/V (0 where the table is held).
     pub fn line(&self, volts: f64) -> (f64, f64) {
         let mut last = 0.0;
-        let rows = self
-            .volts
-            .iter()
-            .zip(&self.ohms)
-            .zip(&self.slopes)
-            .take(self.rows);
+        let rows = self.volts.iter().zip(&self.ohms).zip(&self.slopes).take(self.rows);
         for ((&row_volts, &row_ohms), &slope) in rows {
             if volts < row_volts {
                 return (row_ohms + slope * (volts - row_volts), slope);
@@ -200,15 +188,7 @@ static TABLES: LazyLock<Vec<(Skin, Area, Table)>> = LazyLock::new(|| {
 fn add(tables: &mut Vec<(Skin, Area, Table)>, skin: Skin, area: Area, volts: f64, row: &Row) {
     if !tables.iter().any(|(s, a, _)| (*s, *a) == (skin, area)) {
         let empty = Impedance::EMPTY;
-        tables.push((
-            skin,
-            area,
-            Table {
-                five: empty,
-                fifty: empty,
-                ninety_five: empty,
-            },
-        ));
+        tables.push((skin, area, Table { five: empty, fifty: empty, ninety_five: empty }));
     }
     if let Some((_, _, table)) = tables.iter_mut().find(|(s, a, _)| (*s, *a) == (skin, area)) {
         table.five.push(volts, row.five);
@@ -246,31 +226,16 @@ mod tests {
             (Skin::Wet, Area::Small),
         ] {
             for percentile in [Percentile::Five, Percentile::Fifty, Percentile::NinetyFive] {
-                let ohms = Impedance::of(Body {
-                    percentile,
-                    skin,
-                    area,
-                })
-                .ohms(50.0);
-                assert!(
-                    ohms > 500.0 && ohms < 1e6,
-                    "{skin:?} {area:?} {percentile:?}: {ohms}"
-                );
+                let ohms = Impedance::of(Body { percentile, skin, area }).ohms(50.0);
+                assert!(ohms > 500.0 && ohms < 1e6, "{skin:?} {area:?} {percentile:?}: {ohms}");
             }
         }
     }
 
     #[test]
     fn a_table_that_is_not_known_takes_the_one_that_warns_more() {
-        let body = Body {
-            skin: Skin::Saltwater,
-            area: Area::Small,
-            ..Body::default()
-        };
-        let large = Body {
-            skin: Skin::Saltwater,
-            ..Body::default()
-        };
+        let body = Body { skin: Skin::Saltwater, area: Area::Small, ..Body::default() };
+        let large = Body { skin: Skin::Saltwater, ..Body::default() };
         assert_eq!(Impedance::of(body), Impedance::of(large));
     }
 }

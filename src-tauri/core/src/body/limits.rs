@@ -42,10 +42,7 @@ pub struct Limit {
 pub fn limits() -> &'static [Limit] {
     static ROWS: LazyLock<Vec<Limit>> = LazyLock::new(|| {
         let text = include_str!("../../data/limits.csv");
-        csv::Reader::from_reader(text.as_bytes())
-            .deserialize()
-            .filter_map(Result::ok)
-            .collect()
+        csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect()
     });
     &ROWS
 }

@@ -52,10 +52,7 @@ impl MeasuringNetwork {
         let series = parallel(real(RS), capacitor(CS, hertz));
         let (branch, share) = self.branch(hertz);
         let body = branch.map_or_else(|| real(RB), |branch| parallel(real(RB), branch));
-        Readout {
-            input_ohms: series + body,
-            transfer_ohms: body * share,
-        }
+        Readout { input_ohms: series + body, transfer_ohms: body * share }
     }
 
     /// The branch across the 500 Ω and the share of its voltage that is measured.

@@ -86,11 +86,9 @@ impl Posture {
     pub const fn paths(self) -> &'static [Path] {
         match self {
             Self::Touching => &[Path::LeftHandToBothFeet, Path::HandToHand],
-            Self::Holding => &[
-                Path::BothHandsToBothFeet,
-                Path::LeftHandToBothFeet,
-                Path::HandToHand,
-            ],
+            Self::Holding => {
+                &[Path::BothHandsToBothFeet, Path::LeftHandToBothFeet, Path::HandToHand]
+            }
         }
     }
 

@@ -40,10 +40,7 @@ pub fn rcd_trip_s(current_ma: f64, rated_ma: f64, kind: RcdType) -> Option<f64> 
         RcdType::General => [(5.0, 0.04), (2.0, 0.15), (1.0, 0.3)],
         RcdType::Selective => [(5.0, 0.15), (2.0, 0.2), (1.0, 0.5)],
     };
-    steps
-        .into_iter()
-        .find(|(least, _)| multiple >= *least)
-        .map(|(_, seconds)| seconds)
+    steps.into_iter().find(|(least, _)| multiple >= *least).map(|(_, seconds)| seconds)
 }
 
 #[cfg(test)]

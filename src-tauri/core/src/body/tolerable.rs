@@ -26,7 +26,5 @@ impl Weight {
 
 /// The tolerable current in mA for a time of 0.03 to 3 s; nothing outside, where the law is not given.
 pub fn tolerable_ma(weight: Weight, time_s: f64) -> Option<f64> {
-    (0.03..=3.0)
-        .contains(&time_s)
-        .then(|| weight.one_second().value / time_s.sqrt())
+    (0.03..=3.0).contains(&time_s).then(|| weight.one_second().value / time_s.sqrt())
 }

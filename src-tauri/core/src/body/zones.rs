@@ -68,10 +68,8 @@ type Points = Vec<(f64, f64)>;
 
 static POINTS: LazyLock<Vec<(Curve, Points)>> = LazyLock::new(|| {
     let text = include_str!("../../data/time_current_curves.csv");
-    let rows: Vec<Row> = csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .filter_map(Result::ok)
-        .collect();
+    let rows: Vec<Row> =
+        csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect();
     Curve::ALL
         .into_iter()
         .map(|curve| {
@@ -87,10 +85,7 @@ static POINTS: LazyLock<Vec<(Curve, Points)>> = LazyLock::new(|| {
 
 /// The current of a line in mA rms for a time in s.
 pub fn curve_ma(curve: Curve, time_s: f64) -> f64 {
-    let points = POINTS
-        .iter()
-        .find(|(c, _)| *c == curve)
-        .map_or(&[][..], |(_, points)| points);
+    let points = POINTS.iter().find(|(c, _)| *c == curve).map_or(&[][..], |(_, points)| points);
     let mut before: Option<(f64, f64)> = None;
     for &(row_s, row_ma) in points {
         if time_s <= row_s {

@@ -107,10 +107,7 @@ mod tests {
     fn the_heart_factor_counts_for_fibrillation_only() {
         // 100 mA hand to hand is 40 mA on the reference path; c1 at 1 s is 50 mA.
         assert_eq!(severity(100.0, Path::HandToHand, 1.0), Severity::LetGo);
-        assert_eq!(
-            severity(100.0, Path::LeftHandToBothFeet, 1.0),
-            Severity::Fibrillation
-        );
+        assert_eq!(severity(100.0, Path::LeftHandToBothFeet, 1.0), Severity::Fibrillation);
         assert_eq!(severity(0.5, Path::HandToHand, 10.0), Severity::Startle);
         assert_eq!(severity(0.49, Path::HandToHand, 10.0), Severity::Below);
     }

@@ -4,6 +4,7 @@
 //! which an arrangement is judged. The memory is for one supply, one voltage and one knowledge of
 //! the parts: when any of these changes, a new [`Exposures`] is made.
 
+use num_complex::Complex64;
 use rustc_hash::FxHashMap;
 
 use crate::arrangement::{
@@ -11,9 +12,11 @@ use crate::arrangement::{
     Touched, Values, Wiring, defaults, touched,
 };
 use crate::body::{Body, Impedance, Posture};
+use crate::circuit::Thevenin;
 use crate::supply::{Feed, Supply};
 
 use super::outcome::{Outcome, outcome};
+use super::touch::touch_amperes;
 
 /// What is known of the parts' values.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -55,6 +58,43 @@ const LINE_CAPACITOR: u8 = 1 << 2;
 const AERIAL: u8 = 1 << 3;
 const WINDING: u8 = 1 << 4;
 
+impl Corner {
+    /// Whether the capacitor to the aerial terminal is at its high end.
+    pub(super) const fn is_aerial_high(self) -> bool {
+        self.0 & AERIAL != 0
+    }
+
+    /// The ends of the relevant parts alone, packed into the low bits.
+    pub(super) fn packed(self, relevant: u8) -> usize {
+        let (mut packed, mut next, mut left) = (0, 0, relevant);
+        while left != 0 {
+            packed |= usize::from(self.0 >> left.trailing_zeros() & 1) << next;
+            next += 1;
+            left &= left - 1;
+        }
+        packed
+    }
+}
+
+/// The parts of a network whose values make a difference to chassis and common, one bit each.
+pub(super) fn relevant_to(wiring: Wiring) -> u8 {
+    let part = |flag: u8, relevant: bool| if relevant { flag } else { 0 };
+    part(NETWORK_OHM | NETWORK_FARAD, wiring.isolation() == Isolation::LineFloated)
+        | part(LINE_CAPACITOR, wiring.has_sound_line_capacitor())
+        | part(WINDING, wiring.isolation() == Isolation::Isolating)
+}
+
+/// The parts of an arrangement whose values make a difference, one bit each.
+fn relevant_parts(arrangement: &Arrangement) -> u8 {
+    let Some(line) = arrangement.line else { return 0 };
+    let part = |flag: u8, relevant: bool| if relevant { flag } else { 0 };
+    let floated = arrangement.isolation == Isolation::LineFloated;
+    part(NETWORK_OHM | NETWORK_FARAD, floated)
+        | part(LINE_CAPACITOR, line.line_capacitor != LineCapacitor::None)
+        | part(AERIAL, line.reach == Reach::AerialTerminal)
+        | part(WINDING, arrangement.isolation == Isolation::Isolating)
+}
+
 impl Parts {
     /// The corners that make a difference to an arrangement.
     pub fn corners(&self, arrangement: &Arrangement) -> impl Iterator<Item = Corner> + use<> {
@@ -69,29 +109,24 @@ impl Parts {
         })
     }
 
+    /// The same corners, the one with all high ends first: the likeliest to be live.
+    pub fn corners_from_high(
+        &self,
+        arrangement: &Arrangement,
+    ) -> impl Iterator<Item = Corner> + use<> {
+        let open = self.open_parts(arrangement);
+        self.corners(arrangement).map(move |corner| Corner(open & !corner.0))
+    }
+
     fn open_parts(&self, arrangement: &Arrangement) -> u8 {
-        let Some(line) = arrangement.line else {
-            return 0;
-        };
-        let open = |flag: u8, relevant: bool, spread: Spread| {
-            if relevant && spread.low != spread.high {
-                flag
-            } else {
-                0
-            }
-        };
-        let floated = arrangement.isolation == Isolation::LineFloated;
-        let isolating = arrangement.isolation == Isolation::Isolating;
-        let capacitor = self.line_capacitor_spread(line.line_capacitor_class);
-        open(NETWORK_OHM, floated, self.network_ohm)
-            | open(NETWORK_FARAD, floated, self.network_farad)
-            | open(
-                LINE_CAPACITOR,
-                line.line_capacitor != LineCapacitor::None,
-                capacitor,
-            )
-            | open(AERIAL, line.reach == Reach::AerialTerminal, self.aerial)
-            | open(WINDING, isolating, self.winding)
+        let Some(line) = arrangement.line else { return 0 };
+        let open = |flag: u8, spread: Spread| if spread.low == spread.high { 0 } else { flag };
+        let open = open(NETWORK_OHM, self.network_ohm)
+            | open(NETWORK_FARAD, self.network_farad)
+            | open(LINE_CAPACITOR, self.line_capacitor_spread(line.line_capacitor_class))
+            | open(AERIAL, self.aerial)
+            | open(WINDING, self.winding);
+        open & relevant_parts(arrangement)
     }
 
     fn line_capacitor_spread(&self, class: LineCapacitorClass) -> Spread {
@@ -104,11 +139,7 @@ impl Parts {
     /// The values at a corner, for a line capacitor of this class.
     pub fn values_at(&self, corner: Corner, class: LineCapacitorClass) -> Values {
         let end = |flag: u8, spread: Spread| {
-            if corner.0 & flag != 0 {
-                spread.high
-            } else {
-                spread.low
-            }
+            if corner.0 & flag != 0 { spread.high } else { spread.low }
         };
         Values {
             line_capacitor_farad: Some(end(LINE_CAPACITOR, self.line_capacitor_spread(class))),
@@ -156,6 +187,20 @@ impl Exposures {
         self.feed
     }
 
+    /// More than any touch of this reach can carry, mA rms: the highest contact with nothing before
+    /// it. Resistors and capacitors raise no voltage above that of the contacts.
+    pub fn ceiling_ma(&self, reach: Reach) -> f64 {
+        let posture = match reach {
+            Reach::Handheld | Reach::CommonExposed => Posture::Holding,
+            Reach::Closed | Reach::AerialTerminal | Reach::Exposed => Posture::Touching,
+        };
+        let highest = self.contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()));
+        let nothing = Complex64::new(0.0, 0.0);
+        let contact = Thevenin { volts: Complex64::new(highest, 0.0), ohms: nothing };
+        let factor = posture.worst_path().impedance_factor().value;
+        1e3 * touch_amperes(&self.body, factor, &contact)
+    }
+
     /// How many distinct networks have been solved.
     pub fn solved(&self) -> usize {
         self.solved.len()
@@ -182,14 +227,7 @@ impl Exposures {
             return *known;
         }
         let values = self.parts.values_at(corner, line.line_capacitor_class);
-        let found = outcome(
-            wiring,
-            touched,
-            &values,
-            self.hertz,
-            self.contacts,
-            &self.body,
-        );
+        let found = outcome(wiring, touched, &values, self.hertz, self.contacts, &self.body);
         self.solved.insert(key, found);
         found
     }

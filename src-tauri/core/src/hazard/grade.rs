@@ -1,9 +1,7 @@
-//! Grades an arrangement whose parts are only known within ranges.
+//! The worst case of an arrangement whose parts are only known within ranges.
 
-use crate::arrangement::{
-    Arrangement, Fault, FaultSet, LineSide, Reach, State, fault_sets, states,
-};
-use crate::body::{LET_GO_MA, STARTLE_MA};
+use crate::arrangement::{Arrangement, Fault, FaultSet, State, fault_sets, states};
+use crate::body::LET_GO_MA;
 use crate::supply::Feed;
 
 use super::class::Class;
@@ -45,66 +43,6 @@ struct Largest {
 }
 
 impl Exposures {
-    /// The worst class an arrangement can have, over the corners of its parts.
-    pub fn worst_class(&mut self, arrangement: &Arrangement) -> Class {
-        let mut worst = Class::NoLine;
-        for corner in self.parts().corners(arrangement) {
-            worst = worst.worse(self.class_at(arrangement, corner));
-            if worst == Class::Live {
-                break;
-            }
-        }
-        worst
-    }
-
-    /// The best class an arrangement can have, over the corners of its parts.
-    pub fn best_class(&mut self, arrangement: &Arrangement) -> Class {
-        let mut best = Class::Live;
-        for corner in self.parts().corners(arrangement) {
-            let class = self.class_at(arrangement, corner);
-            if best.is_worse_than(class) {
-                best = class;
-            }
-        }
-        best
-    }
-
-    /// The class at one corner. Stops at the first fault that settles it.
-    fn class_at(&mut self, arrangement: &Arrangement, corner: Corner) -> Class {
-        if arrangement.line.is_none() {
-            return Class::NoLine;
-        }
-        if arrangement.is_line_on_earth() {
-            return Class::Live;
-        }
-        let found = self
-            .largest(arrangement, corner, &[FaultSet::NONE])
-            .milliamperes;
-        if found >= LET_GO_MA.value {
-            Class::Live
-        } else if !self.single_fault_reaches(arrangement, corner) {
-            Class::TwoFaults
-        } else if found >= STARTLE_MA.value {
-            Class::Leaky
-        } else {
-            Class::OneFault
-        }
-    }
-
-    fn single_fault_reaches(&mut self, arrangement: &Arrangement, corner: Corner) -> bool {
-        let feed = self.feed();
-        states(arrangement).any(|state| {
-            Fault::ALL
-                .iter()
-                .filter(|fault| fault.exists(arrangement, feed))
-                .any(|&fault| {
-                    let faults = FaultSet::NONE.with(fault);
-                    let outcome = self.outcome(arrangement, state, faults, corner);
-                    outcome.milliamperes() >= LET_GO_MA.value
-                })
-        })
-    }
-
     /// The worst case of an arrangement at the worst corner of its parts.
     pub fn worst(&mut self, arrangement: &Arrangement) -> Worst {
         let mut worst: Option<Worst> = None;
@@ -121,42 +59,28 @@ impl Exposures {
         if arrangement.line.is_none() {
             return Worst::NO_LINE;
         }
-        let [none, one, two] = sets_by_size(arrangement, self.feed());
-        let found = self.largest(arrangement, corner, &none);
+        let found = self.largest(arrangement, corner, &[FaultSet::NONE]);
         let as_found_ma = found.milliamperes;
         if arrangement.is_line_on_earth() || as_found_ma >= LET_GO_MA.value {
             return found.as_worst(Class::Live, 0);
         }
+        let [one, two] = sets_by_size(arrangement, self.feed());
         let single = self.largest(arrangement, corner, &one);
         if single.milliamperes >= LET_GO_MA.value {
             return single.as_worst(Class::from_margin(1, as_found_ma), 1);
         }
         let pair = self.largest(arrangement, corner, &two);
-        let margin = if pair.milliamperes >= LET_GO_MA.value {
-            2
-        } else {
-            3
-        };
+        let margin = if pair.milliamperes >= LET_GO_MA.value { 2 } else { 3 };
         pair.as_worst(Class::from_margin(margin, as_found_ma), margin)
     }
 
     fn largest(&mut self, arrangement: &Arrangement, corner: Corner, sets: &[FaultSet]) -> Largest {
-        let mut largest = Largest {
-            milliamperes: -1.0,
-            state: None,
-            faults: FaultSet::NONE,
-        };
+        let mut largest = Largest { milliamperes: -1.0, state: None, faults: FaultSet::NONE };
         for state in states(arrangement) {
             for &faults in sets {
-                let current = self
-                    .outcome(arrangement, state, faults, corner)
-                    .milliamperes();
+                let current = self.outcome(arrangement, state, faults, corner).milliamperes();
                 if current > largest.milliamperes {
-                    largest = Largest {
-                        milliamperes: current,
-                        state: Some(state),
-                        faults,
-                    };
+                    largest = Largest { milliamperes: current, state: Some(state), faults };
                 }
             }
         }
@@ -177,19 +101,12 @@ impl Exposures {
         self.over_corners(arrangement, &lost) >= LET_GO_MA.value
     }
 
-    /// The current that the earth conductor carries away, mA rms: what a person would receive with
-    /// the earth open from metal on the chassis; nothing for a cord without earth.
+    /// The current that the earth conductor carries away, mA rms: what a person would receive from
+    /// this metal with the earth open; nothing for a cord without earth.
     pub fn earth_leakage_ma(&mut self, arrangement: &Arrangement) -> Option<f64> {
-        let line = arrangement.line.filter(|line| line.cord.is_earthed())?;
-        let exposed = Arrangement {
-            line: Some(LineSide {
-                reach: Reach::Exposed,
-                ..line
-            }),
-            ..*arrangement
-        };
+        arrangement.line.filter(|line| line.cord.is_earthed())?;
         let open = [FaultSet::NONE.with(Fault::EarthOpen)];
-        Some(self.over_corners(&exposed, &open))
+        Some(self.over_corners(arrangement, &open))
     }
 
     fn over_corners(&mut self, arrangement: &Arrangement, sets: &[FaultSet]) -> f64 {
@@ -223,12 +140,11 @@ impl Largest {
     }
 }
 
-fn sets_by_size(arrangement: &Arrangement, feed: Feed) -> [Vec<FaultSet>; 3] {
-    let mut by_size = [Vec::new(), Vec::new(), Vec::new()];
-    for set in fault_sets(arrangement, feed) {
-        if let Some(same) = by_size.get_mut(set.len()) {
-            same.push(set);
-        }
-    }
-    by_size
+/// The sets of one fault and of two.
+fn sets_by_size(arrangement: &Arrangement, feed: Feed) -> [Vec<FaultSet>; 2] {
+    let mut sets = fault_sets(arrangement, feed);
+    sets.retain(|set| !set.is_empty());
+    let pairs = sets.iter().copied().filter(|set| set.len() == 2).collect();
+    sets.retain(|set| set.len() == 1);
+    [sets, pairs]
 }

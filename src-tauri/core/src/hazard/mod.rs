@@ -7,6 +7,8 @@ mod class;
 mod exposure;
 mod grade;
 mod outcome;
+mod plan;
+mod screen;
 mod table;
 mod touch;
 
@@ -14,5 +16,6 @@ pub use class::{Class, Severity, Signal, severity};
 pub use exposure::{Corner, Exposures, Parts};
 pub use grade::Worst;
 pub use outcome::{BREAKER_TRIPS_A, Outcome, outcome};
+pub use screen::{Level, Screen};
 pub use table::{Row, Table, table};
 pub use touch::touch_amperes;

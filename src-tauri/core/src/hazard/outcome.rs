@@ -62,14 +62,12 @@ pub fn outcome(
         Touched::Nothing => Outcome::BehindBarrier,
         Touched::Chassis(posture) => current(posture, &ports.chassis),
         Touched::Aerial => second(Posture::Touching).unwrap_or(Outcome::BehindBarrier),
-        Touched::ChassisAndAerial => worse(
-            current(Posture::Touching, &ports.chassis),
-            second(Posture::Touching),
-        ),
-        Touched::ChassisAndCommon => worse(
-            current(Posture::Holding, &ports.chassis),
-            second(Posture::Holding),
-        ),
+        Touched::ChassisAndAerial => {
+            worse(current(Posture::Touching, &ports.chassis), second(Posture::Touching))
+        }
+        Touched::ChassisAndCommon => {
+            worse(current(Posture::Holding, &ports.chassis), second(Posture::Holding))
+        }
     }
 }
 

@@ -47,11 +47,7 @@ pub fn table(arrangement: &Arrangement, supply: &Supply, volts: f64, values: &Va
                 };
                 let touched = touched(&line, faults);
                 let outcome = outcome(wiring, touched, values, supply.hertz, contacts, &body);
-                rows.push(Row {
-                    state,
-                    faults,
-                    outcome,
-                });
+                rows.push(Row { state, faults, outcome });
             }
         }
     }
@@ -70,12 +66,7 @@ fn summarise(arrangement: &Arrangement, rows: Vec<Row>) -> Table {
     } else {
         Class::NoLine
     };
-    Table {
-        rows,
-        class,
-        margin,
-        as_found_ma,
-    }
+    Table { rows, class, margin, as_found_ma }
 }
 
 /// The fault margin; 0 by definition where powering would put the supply on the earth conductor.

@@ -40,11 +40,7 @@ pub fn touch_amperes(body: &Impedance, factor: f64, source: &Thevenin) -> f64 {
         let divided_slope =
             open * body_slope * (total_squared - body_ohms * resistance) / (total_squared * total);
         let next = volts - error / (divided_slope - 1.0);
-        volts = if next > low && next < high {
-            next
-        } else {
-            f64::midpoint(low, high)
-        };
+        volts = if next > low && next < high { next } else { f64::midpoint(low, high) };
     }
     let resistance = source.ohms.re + factor * body.ohms(volts);
     open / resistance.hypot(source.ohms.im)
@@ -60,10 +56,7 @@ mod tests {
     #[test]
     fn a_stiff_source_gives_its_voltage_over_the_impedance_at_that_voltage() {
         let body = Impedance::of(Body::default());
-        let source = Thevenin {
-            volts: Complex64::new(100.0, 0.0),
-            ohms: Complex64::new(0.0, 0.0),
-        };
+        let source = Thevenin { volts: Complex64::new(100.0, 0.0), ohms: Complex64::new(0.0, 0.0) };
         // 990 Ω at 100 V (IEC 60479-1 table 1, 5 %, from memory), 0.75 of it to both feet.
         assert!((touch_amperes(&body, 0.75, &source) - 100.0 / 742.5).abs() < 1e-12);
     }
@@ -81,10 +74,7 @@ mod tests {
                 let touch_volts = current * 0.5 * body.ohms(current * 0.5 * 575.0);
                 let r = 0.5 * body.ohms(solve(current, &body));
                 let again = volts / (source.ohms + r).norm();
-                assert!(
-                    (current - again).abs() / again < 1e-9,
-                    "{ohms} {volts} {touch_volts}"
-                );
+                assert!((current - again).abs() / again < 1e-9, "{ohms} {volts} {touch_volts}");
             }
         }
     }

@@ -145,12 +145,7 @@ const fn ask(
     shape: Shape,
     answers: &'static [&'static str],
 ) -> Entry {
-    Entry {
-        role,
-        access,
-        shape,
-        answers,
-    }
+    Entry { role, access, shape, answers }
 }
 
 impl Question {
@@ -191,10 +186,7 @@ impl Question {
 
     /// Whether it may be asked with this access.
     pub fn may_be_asked(self, access: &[Access]) -> bool {
-        self.entry()
-            .access
-            .iter()
-            .any(|needed| access.contains(needed))
+        self.entry().access.iter().any(|needed| access.contains(needed))
     }
 }
 
@@ -213,10 +205,7 @@ pub struct Cost {
 
 static COSTS: LazyLock<Vec<Cost>> = LazyLock::new(|| {
     let text = include_str!("../../data/questions.csv");
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .filter_map(Result::ok)
-        .collect()
+    csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect()
 });
 
 /// What asking a question takes.
@@ -235,16 +224,9 @@ pub fn value_cost(value: ValueId) -> &'static Cost {
 }
 
 fn find_cost(id: &str) -> &'static Cost {
-    static UNKNOWN: Cost = Cost {
-        question: String::new(),
-        seconds: 60.0,
-        cant_tell_rate: 0.5,
-        wrong_rate: 0.5,
-    };
-    COSTS
-        .iter()
-        .find(|cost| cost.question == id)
-        .unwrap_or(&UNKNOWN)
+    static UNKNOWN: Cost =
+        Cost { question: String::new(), seconds: 60.0, cant_tell_rate: 0.5, wrong_rate: 0.5 };
+    COSTS.iter().find(|cost| cost.question == id).unwrap_or(&UNKNOWN)
 }
 
 #[cfg(test)]
@@ -255,11 +237,7 @@ mod tests {
     fn every_question_and_value_has_its_cost() {
         for question in bank() {
             let row = COSTS.iter().find(|cost| cost.question == question.id());
-            assert!(
-                row.is_some_and(|cost| cost.seconds > 0.0),
-                "{}",
-                question.id()
-            );
+            assert!(row.is_some_and(|cost| cost.seconds > 0.0), "{}", question.id());
         }
         for &value in ValueId::ALL {
             assert!(!value_cost(value).question.is_empty());
@@ -270,22 +248,11 @@ mod tests {
     fn access_of_the_table_and_of_the_costs_agree() {
         let text = include_str!("../../data/questions.csv");
         for question in bank() {
-            let row = text
-                .lines()
-                .find(|line| line.starts_with(&format!("{},", question.id())));
+            let row = text.lines().find(|line| line.starts_with(&format!("{},", question.id())));
             let access = row.unwrap().split(',').nth(1).unwrap();
-            assert_eq!(
-                access.contains("outside"),
-                question.may_be_asked(&[Access::Outside])
-            );
-            assert_eq!(
-                access.contains("cover_off"),
-                question.may_be_asked(&[Access::CoverOff])
-            );
-            assert_eq!(
-                access.contains("meter"),
-                question.may_be_asked(&[Access::Meter])
-            );
+            assert_eq!(access.contains("outside"), question.may_be_asked(&[Access::Outside]));
+            assert_eq!(access.contains("cover_off"), question.may_be_asked(&[Access::CoverOff]));
+            assert_eq!(access.contains("meter"), question.may_be_asked(&[Access::Meter]));
         }
         assert_eq!(Question::ALL.len(), 27);
     }

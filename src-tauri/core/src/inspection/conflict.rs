@@ -30,20 +30,13 @@ impl Possible {
         if consistent.is_empty() {
             contradiction(findings)
         } else {
-            Self {
-                considered: consistent,
-                conflicts: Vec::new(),
-            }
+            Self { considered: consistent, conflicts: Vec::new() }
         }
     }
 
     /// How many arrangements agree with every finding.
     pub fn consistent(&self) -> usize {
-        if self.is_conflict() {
-            0
-        } else {
-            self.considered.len()
-        }
+        if self.is_conflict() { 0 } else { self.considered.len() }
     }
 
     /// Whether the findings contradict each other.
@@ -69,32 +62,21 @@ fn contradiction(findings: &Findings) -> Possible {
             }
         }
     }
-    let reachable = allowed
-        .iter()
-        .filter_map(|(id, _)| violated.get(usize::from(id.0)).copied());
+    let reachable = allowed.iter().filter_map(|(id, _)| violated.get(usize::from(id.0)).copied());
     let corrections = minimal(reachable.collect());
     let considered = considered(&allowed, &violated, &corrections);
     let name = |mask: Mask| {
         let places = (0..constraints.len()).filter(|place| mask & (1 << place) != 0);
-        places
-            .filter_map(|place| constraints.get(place).map(|(question, _)| *question))
-            .collect()
+        places.filter_map(|place| constraints.get(place).map(|(question, _)| *question)).collect()
     };
     let mut conflicts: Vec<Vec<Question>> =
         hitting_sets(&corrections).into_iter().map(name).collect();
     for conflict in &mut conflicts {
         conflict.sort_by_key(|question| question.id());
     }
-    conflicts.sort_by_key(|conflict| {
-        conflict
-            .iter()
-            .map(|question| question.id())
-            .collect::<Vec<_>>()
-    });
-    Possible {
-        considered,
-        conflicts,
-    }
+    conflicts
+        .sort_by_key(|conflict| conflict.iter().map(|question| question.id()).collect::<Vec<_>>());
+    Possible { considered, conflicts }
 }
 
 fn considered(allowed: &ArrangementSet, violated: &[Mask], corrections: &[Mask]) -> ArrangementSet {
@@ -124,9 +106,7 @@ fn minimal(mut sets: Vec<Mask>) -> Vec<Mask> {
 fn hitting_sets(sets: &[Mask]) -> Vec<Mask> {
     let mut hitting: Vec<Mask> = vec![0];
     for set in sets {
-        let members = (0..Mask::BITS)
-            .map(|bit| 1 << bit)
-            .filter(|bit| set & bit != 0);
+        let members = (0..Mask::BITS).map(|bit| 1 << bit).filter(|bit| set & bit != 0);
         let members: Vec<Mask> = members.collect();
         let next = hitting.iter().flat_map(|found| {
             let extended: Vec<Mask> = if found & set != 0 {

@@ -24,9 +24,7 @@ pub fn stays(question: Question, answer: &str, arrangement: &Arrangement) -> boo
         Question::Transformer => transformer(answer, isolation),
         Question::CommonToChassis => common_to_chassis(answer, isolation),
         Question::CommonLeg => common_leg(answer, arrangement),
-        _ => arrangement
-            .line
-            .is_none_or(|line| factor(question, answer, &line, isolation)),
+        _ => arrangement.line.is_none_or(|line| factor(question, answer, &line, isolation)),
     }
 }
 
@@ -36,10 +34,9 @@ fn plug(answer: &str, arrangement: &Arrangement) -> bool {
         "two_polarised_blades" => &[Cord::TwoPinPolarised],
         "three_pins" => &[Cord::ThreePinEarthed, Cord::ThreePinUnearthed],
         "earth_pin_missing" => &[Cord::ThreePinCut],
-        "three_pins_reversible" => &[
-            Cord::ThreePinReversibleEarthed,
-            Cord::ThreePinReversibleUnearthed,
-        ],
+        "three_pins_reversible" => {
+            &[Cord::ThreePinReversibleEarthed, Cord::ThreePinReversibleUnearthed]
+        }
         "battery_only" => &[],
         // The plug is on an outside supply, or there is none: it says nothing of the unit.
         _ => return true,
@@ -57,10 +54,7 @@ fn transformer(answer: &str, isolation: Isolation) -> bool {
     };
     match answer {
         "none" => {
-            matches!(
-                isolation,
-                LineTied | LineRectified | LineFloated | LineInsulated | NoLine
-            )
+            matches!(isolation, LineTied | LineRectified | LineFloated | LineInsulated | NoLine)
         }
         "heaters_only_traced" => isolation == HeaterTransformer,
         "separate_traced" => isolation == Isolating,
@@ -162,13 +156,10 @@ pub fn left_by(question: Question, answer: &'static str) -> Option<&'static Arra
 pub(super) fn constraints(
     findings: &Findings,
 ) -> impl Iterator<Item = (Question, &'static ArrangementSet)> + '_ {
-    findings
-        .answers
-        .iter()
-        .filter_map(|(&question, answer)| match answer {
-            Answer::One(id) => left_by(question, id).map(|set| (question, set)),
-            Answer::CantTell | Answer::Several(_) | Answer::Number(_) => None,
-        })
+    findings.answers.iter().filter_map(|(&question, answer)| match answer {
+        Answer::One(id) => left_by(question, id).map(|set| (question, set)),
+        Answer::CantTell | Answer::Several(_) | Answer::Number(_) => None,
+    })
 }
 
 /// The arrangements that stay after all findings; empty where they contradict each other.

@@ -11,9 +11,7 @@ use crate::words::Message;
 use super::bank::{Access, Question, Shape, ValueId};
 use super::findings::{Answer, Findings, Meter, PartValue, Rated, Reading, ReadingId};
 
-const KEYS: &[&str] = &[
-    "supply", "access", "answers", "tubes", "readings", "values", "meter",
-];
+const KEYS: &[&str] = &["supply", "access", "answers", "tubes", "readings", "values", "meter"];
 
 /// What an inspector answers who cannot tell.
 pub const CANT_TELL: &str = "cant_tell";
@@ -67,10 +65,7 @@ pub fn read_supply_access(
     supply: Value,
     access: Value,
 ) -> Result<(Supply, BTreeSet<Access>), FieldError> {
-    Ok((
-        Supply::read(supply, "supply")?,
-        read_access(access, "access")?,
-    ))
+    Ok((Supply::read(supply, "supply")?, read_access(access, "access")?))
 }
 
 fn read_access(value: Value, path: &str) -> Result<BTreeSet<Access>, FieldError> {
@@ -101,10 +96,7 @@ fn read_answers(fields: Fields) -> Result<BTreeMap<Question, Answer>, FieldError
 }
 
 fn unknown_key(path: &str, known: &[&str]) -> FieldError {
-    FieldError::new(
-        path,
-        Message::new("takes-known-keys").text("keys", known.join(", ")),
-    )
+    FieldError::new(path, Message::new("takes-known-keys").text("keys", known.join(", ")))
 }
 
 /// Reads one answer to a question.
@@ -117,9 +109,8 @@ pub fn read_answer(question: Question, value: Value) -> Result<Answer, FieldErro
 
 fn read_answer_at(question: Question, value: Value, path: &str) -> Result<Answer, FieldError> {
     let alone = |value: &Value| value.as_str() == Some(CANT_TELL);
-    let listed = value
-        .as_array()
-        .is_some_and(|items| matches!(items.as_slice(), [one] if alone(one)));
+    let listed =
+        value.as_array().is_some_and(|items| matches!(items.as_slice(), [one] if alone(one)));
     if alone(&value) || (question.entry().shape == Shape::Several && listed) {
         return Ok(Answer::CantTell);
     }
@@ -139,12 +130,8 @@ fn read_answer_at(question: Question, value: Value, path: &str) -> Result<Answer
 
 fn read_one(question: Question, value: &Value, path: &str) -> Result<Answer, FieldError> {
     let ids = question.entry().answers;
-    let found = value
-        .as_str()
-        .and_then(|text| ids.iter().find(|id| **id == text));
-    found
-        .map(|id| Answer::One(id))
-        .ok_or_else(|| FieldError::one_of(path, &with_cant_tell(ids)))
+    let found = value.as_str().and_then(|text| ids.iter().find(|id| **id == text));
+    found.map(|id| Answer::One(id)).ok_or_else(|| FieldError::one_of(path, &with_cant_tell(ids)))
 }
 
 fn with_cant_tell(ids: &'static [&'static str]) -> Vec<&'static str> {
@@ -162,19 +149,14 @@ fn read_several(question: Question, value: Value, path: &str) -> Result<Answer, 
     };
     let mut several = BTreeSet::new();
     for item in &items {
-        let known = item
-            .as_str()
-            .and_then(|text| ids.iter().find(|id| **id == text));
+        let known = item.as_str().and_then(|text| ids.iter().find(|id| **id == text));
         several.insert(*known.ok_or_else(wrong)?);
     }
     let nothing = ids.first().copied().unwrap_or_default();
     if several.is_empty() {
         Err(wrong())
     } else if several.contains(nothing) && several.len() > 1 {
-        Err(FieldError::new(
-            path,
-            Message::new("takes-alone").text("id", nothing),
-        ))
+        Err(FieldError::new(path, Message::new("takes-alone").text("id", nothing)))
     } else {
         Ok(Answer::Several(several))
     }
@@ -182,10 +164,7 @@ fn read_several(question: Question, value: Value, path: &str) -> Result<Answer, 
 
 fn read_tubes(value: Value, path: &str) -> Result<Vec<String>, FieldError> {
     let wrong = || {
-        FieldError::new(
-            path,
-            Message::new("takes-tube-types").text("high", MOST_TUBES.to_string()),
-        )
+        FieldError::new(path, Message::new("takes-tube-types").text("high", MOST_TUBES.to_string()))
     };
     let Value::Array(items) = value else {
         return Err(wrong());
@@ -227,16 +206,10 @@ pub fn read_reading(id: ReadingId, value: &Value, path: &str) -> Result<Reading,
         Value::String(text) if over_range && text == "OL" => Ok(Reading::OverRange),
         Value::Number(_) => match value.as_f64() {
             Some(number) if (0.0..=high).contains(&number) => Ok(Reading::Value(number)),
-            _ => Err(FieldError::new(
-                path,
-                crate::fields::number_range(&(0.0..=high)),
-            )),
+            _ => Err(FieldError::new(path, crate::fields::number_range(&(0.0..=high)))),
         },
         _ if over_range => Err(FieldError::new(path, Message::new("takes-ohms-or-ol"))),
-        _ => Err(FieldError::new(
-            path,
-            crate::fields::number_range(&(0.0..=high)),
-        )),
+        _ => Err(FieldError::new(path, crate::fields::number_range(&(0.0..=high)))),
     }
 }
 
@@ -283,15 +256,9 @@ fn read_rated(mut fields: Fields) -> Result<Rated, FieldError> {
 fn read_meter(mut fields: Fields) -> Result<Meter, FieldError> {
     let usual = Meter::default();
     let meter = Meter {
-        max_ohms: fields
-            .positive_below("max_ohms", OHMS)?
-            .unwrap_or(usual.max_ohms),
-        percent: fields
-            .number("percent", 0.0..=50.0)?
-            .unwrap_or(usual.percent),
-        digits: fields
-            .number("digits", 0.0..=100.0)?
-            .unwrap_or(usual.digits),
+        max_ohms: fields.positive_below("max_ohms", OHMS)?.unwrap_or(usual.max_ohms),
+        percent: fields.number("percent", 0.0..=50.0)?.unwrap_or(usual.percent),
+        digits: fields.number("digits", 0.0..=100.0)?.unwrap_or(usual.digits),
     };
     fields.finish(&["max_ohms", "percent", "digits"])?;
     Ok(meter)
@@ -312,56 +279,23 @@ mod tests {
     fn bad_findings_are_refused_by_the_path_of_their_field() {
         for (file, field) in [
             (with("answers", json!({"plug": "round"})), "answers.plug"),
+            (with("answers", json!({"plug": ["no_plug"]})), "answers.plug"),
+            (with("answers", json!({"plugs": "no_plug"})), "answers.plugs"),
+            (with("answers", json!({"bare_metal": []})), "answers.bare_metal"),
+            (with("answers", json!({"bare_metal": "screws_or_shafts"})), "answers.bare_metal"),
             (
-                with("answers", json!({"plug": ["no_plug"]})),
-                "answers.plug",
-            ),
-            (
-                with("answers", json!({"plugs": "no_plug"})),
-                "answers.plugs",
-            ),
-            (
-                with("answers", json!({"bare_metal": []})),
+                with("answers", json!({"bare_metal": ["none_anywhere", "screws_or_shafts"]})),
                 "answers.bare_metal",
             ),
-            (
-                with("answers", json!({"bare_metal": "screws_or_shafts"})),
-                "answers.bare_metal",
-            ),
-            (
-                with(
-                    "answers",
-                    json!({"bare_metal": ["none_anywhere", "screws_or_shafts"]}),
-                ),
-                "answers.bare_metal",
-            ),
-            (
-                with("answers", json!({"tube_count": -1})),
-                "answers.tube_count",
-            ),
-            (
-                with("answers", json!({"tube_count": 2.5})),
-                "answers.tube_count",
-            ),
-            (
-                with("answers", json!({"tube_list": "12SA7"})),
-                "answers.tube_list",
-            ),
+            (with("answers", json!({"tube_count": -1})), "answers.tube_count"),
+            (with("answers", json!({"tube_count": 2.5})), "answers.tube_count"),
+            (with("answers", json!({"tube_list": "12SA7"})), "answers.tube_list"),
             (with("answers", json!(7)), "answers"),
             (with("access", json!(["inside"])), "access"),
             (with("tubes", json!([""])), "tubes"),
-            (
-                with("readings", json!({"ohms_b_chassis_on": -1})),
-                "readings.ohms_b_chassis_on",
-            ),
-            (
-                with("readings", json!({"ohms_b_chassis_on": "ol"})),
-                "readings.ohms_b_chassis_on",
-            ),
-            (
-                with("readings", json!({"touch_test_volts": "OL"})),
-                "readings.touch_test_volts",
-            ),
+            (with("readings", json!({"ohms_b_chassis_on": -1})), "readings.ohms_b_chassis_on"),
+            (with("readings", json!({"ohms_b_chassis_on": "ol"})), "readings.ohms_b_chassis_on"),
+            (with("readings", json!({"touch_test_volts": "OL"})), "readings.touch_test_volts"),
             (
                 with("values", json!({"line_capacitor": {"farads": 1.0}})),
                 "values.line_capacitor.farads",
@@ -375,26 +309,16 @@ mod tests {
                 "values.line_capacitor.farads",
             ),
             (
-                with(
-                    "values",
-                    json!({"network_resistor": {"ohms": 1, "measured": "yes"}}),
-                ),
+                with("values", json!({"network_resistor": {"ohms": 1, "measured": "yes"}})),
                 "values.network_resistor.measured",
             ),
-            (
-                with("values", json!({"rated": {"volts": 0}})),
-                "values.rated.volts",
-            ),
+            (with("values", json!({"rated": {"volts": 0}})), "values.rated.volts"),
             (with("meter", json!({"max_ohms": 0})), "meter.max_ohms"),
             (with("photos", json!([])), "photos"),
             (json!({}), "supply"),
             (json!([]), "file"),
         ] {
-            assert_eq!(
-                read_findings(file.clone()).unwrap_err().field,
-                field,
-                "{file}"
-            );
+            assert_eq!(read_findings(file.clone()).unwrap_err().field, field, "{file}");
         }
     }
 

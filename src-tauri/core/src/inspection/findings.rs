@@ -84,11 +84,7 @@ pub struct PartValue {
 
 impl PartValue {
     fn spread(self) -> Spread {
-        if self.measured {
-            Spread::exactly(self.value)
-        } else {
-            Spread::marked(self.value)
-        }
+        if self.measured { Spread::exactly(self.value) } else { Spread::marked(self.value) }
     }
 }
 
@@ -125,11 +121,7 @@ pub struct Meter {
 
 impl Default for Meter {
     fn default() -> Self {
-        Self {
-            max_ohms: 2e6,
-            percent: 1.0,
-            digits: 2.0,
-        }
+        Self { max_ohms: 2e6, percent: 1.0, digits: 2.0 }
     }
 }
 
@@ -198,9 +190,7 @@ impl Findings {
 
     /// The answer to a question, where something was found out.
     pub fn known(&self, question: Question) -> Option<&Answer> {
-        self.answers
-            .get(&question)
-            .filter(|answer| answer.is_known())
+        self.answers.get(&question).filter(|answer| answer.is_known())
     }
 
     /// Whether a known answer is this id or has it among several.
@@ -227,9 +217,7 @@ impl Findings {
     pub fn list(&self) -> Vec<Finding> {
         let answers = self.answers.iter().filter(|(_, answer)| answer.is_known());
         let answers = answers.map(|(question, _)| Finding::Answer(*question));
-        answers
-            .chain(self.values.keys().map(|value| Finding::Value(*value)))
-            .collect()
+        answers.chain(self.values.keys().map(|value| Finding::Value(*value))).collect()
     }
 
     /// What is known of the parts' values.

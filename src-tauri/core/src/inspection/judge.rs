@@ -1,9 +1,12 @@
 //! Classes of all arrangements for one supply and one knowledge of the parts, each worked out once.
 //!
-//! A changed answer needs no new judge; a changed supply or value does.
+//! A changed answer needs no new judge; a changed supply or value does. Arrangements that are
+//! electrically alike are judged once.
 
-use crate::arrangement::{Arrangement, ArrangementId, COUNT, all};
-use crate::hazard::{Class, Exposures, Parts, Worst};
+use std::collections::HashSet;
+
+use crate::arrangement::{Arrangement, ArrangementId, COUNT, LineSide, Reach, twin};
+use crate::hazard::{Class, Exposures, Level, Parts, Screen, Worst};
 use crate::supply::Supply;
 
 use super::findings::Findings;
@@ -14,6 +17,7 @@ use super::set::ArrangementSet;
 pub struct Judge {
     supply: Supply,
     parts: Parts,
+    screen: Screen,
     at_highest: Exposures,
     at_nominal: Exposures,
     worst: Vec<Option<Class>>,
@@ -28,6 +32,7 @@ impl Judge {
         Self {
             supply,
             parts,
+            screen: Screen::new(&supply, parts),
             at_highest: Exposures::new(&supply, supply.volts_max, parts),
             at_nominal: Exposures::new(&supply, supply.volts, parts),
             worst: vec![None; COUNT],
@@ -49,32 +54,18 @@ impl Judge {
     }
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
-    ///
-    /// On an earthed chassis a fault that trips the breaker at the highest voltage may not trip it at
-    /// the nominal one and then touch is worse, so there the nominal voltage is judged as well.
     pub fn worst_class(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.worst, id, |arrangement| {
-            let highest = self.at_highest.worst_class(arrangement);
-            if is_earthed(arrangement) && highest == Class::TwoFaults {
-                highest.worse(self.at_nominal.worst_class(arrangement))
-            } else {
-                highest
-            }
-        })
+        remembered(&mut self.worst, id, || self.screen.worst_class(id))
     }
 
     /// The best class it can have: best end of its values, nominal voltage.
     pub fn best_class(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.best, id, |arrangement| {
-            self.at_nominal.best_class(arrangement)
-        })
+        remembered(&mut self.best, id, || self.screen.best_class(id, Level::Nominal))
     }
 
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.if_read, id, |arrangement| {
-            self.at_highest.best_class(arrangement)
-        })
+        remembered(&mut self.if_read, id, || self.screen.best_class(id, Level::Highest))
     }
 
     /// The worst class over a set.
@@ -92,20 +83,14 @@ impl Judge {
     /// The best class over a set.
     pub fn best_over(&mut self, set: &ArrangementSet) -> Class {
         let mut best = Class::Live;
-        for (id, arrangement) in set
-            .iter()
-            .filter(|(_, a)| a.line.is_none())
-            .chain(set.iter())
-        {
-            let class = if arrangement.line.is_none() {
-                Class::NoLine
-            } else {
-                self.best_class(id)
-            };
+        for (id, arrangement) in set.iter().filter(|(_, a)| a.line.is_none()).chain(set.iter()) {
+            let class =
+                if arrangement.line.is_none() { Class::NoLine } else { self.best_class(id) };
             if best.is_worse_than(class) {
                 best = class;
             }
-            if best == Class::NoLine {
+            // Units without a line side come first, so nothing after them can be better than two faults.
+            if best == Class::NoLine || best == Class::TwoFaults {
                 break;
             }
         }
@@ -115,22 +100,33 @@ impl Judge {
     /// The worst case of the worst arrangement of a set whose worst class is known.
     pub fn worst_case(&mut self, set: &ArrangementSet, class: Class) -> Option<Worst> {
         let mut worst: Option<Worst> = None;
+        let mut judged = HashSet::new();
         for (id, arrangement) in set.iter() {
-            if self.worst_class(id) != class {
+            if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
             }
-            let mut case = self.at_highest.worst(arrangement);
-            if is_earthed(arrangement) {
-                let nominal = self.at_nominal.worst(arrangement);
-                if nominal.class.is_worse_than(case.class) {
-                    case = nominal;
-                }
+            // As found and live already: only a larger current would be worse.
+            if class == Class::Live
+                && let (Some(worst), Some(line)) = (worst, arrangement.line)
+                && self.at_highest.ceiling_ma(line.reach) < worst.milliamperes
+            {
+                continue;
             }
+            let case = self.worst_case_of(arrangement);
             if worst.is_none_or(|worst| case.is_worse_than(&worst)) {
                 worst = Some(case);
             }
         }
         worst
+    }
+
+    fn worst_case_of(&mut self, arrangement: &Arrangement) -> Worst {
+        let highest = self.at_highest.worst(arrangement);
+        if !is_earthed(arrangement) {
+            return highest;
+        }
+        let nominal = self.at_nominal.worst(arrangement);
+        if nominal.class.is_worse_than(highest.class) { nominal } else { highest }
     }
 
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.
@@ -144,10 +140,32 @@ impl Judge {
         largest
     }
 
-    /// Outcomes at the highest voltage, for the overlays.
-    pub const fn at_highest(&mut self) -> &mut Exposures {
-        &mut self.at_highest
+    /// Whether an arrangement of a set is live once a barrier is lost.
+    pub fn is_live_inside(&mut self, set: &ArrangementSet) -> bool {
+        set.iter().any(|(_, arrangement)| self.at_highest.is_live_inside(arrangement))
     }
+
+    /// The worst current that an earth conductor carries away over a set, mA rms; nothing where no
+    /// cord is earthed. It does not depend on the reach, so each reach's twins are asked once.
+    pub fn earth_leakage_ma(&mut self, set: &ArrangementSet) -> Option<f64> {
+        let mut asked = HashSet::new();
+        let mut worst: Option<f64> = None;
+        for (_, arrangement) in set.iter().filter(|(_, arrangement)| is_earthed(arrangement)) {
+            let exposed = exposed(arrangement);
+            if asked.insert(exposed)
+                && let Some(leak) = self.at_highest.earth_leakage_ma(&exposed)
+            {
+                worst = Some(worst.map_or(leak, |worst| worst.max(leak)));
+            }
+        }
+        worst
+    }
+}
+
+/// The same arrangement with its metal in reach.
+fn exposed(arrangement: &Arrangement) -> Arrangement {
+    let line = arrangement.line.map(|line| LineSide { reach: Reach::Exposed, ..line });
+    Arrangement { line, ..*arrangement }
 }
 
 fn is_earthed(arrangement: &Arrangement) -> bool {
@@ -157,18 +175,14 @@ fn is_earthed(arrangement: &Arrangement) -> bool {
 fn remembered(
     memory: &mut [Option<Class>],
     id: ArrangementId,
-    work_out: impl FnOnce(&'static Arrangement) -> Class,
+    work_out: impl FnOnce() -> Class,
 ) -> Class {
-    let place = usize::from(id.0);
-    if let Some(Some(known)) = memory.get(place) {
+    let slot = memory.get_mut(usize::from(twin(id).0));
+    if let Some(Some(known)) = slot {
         return *known;
     }
-    // An id that is not an arrangement's cannot be made; the worst stands in for it.
-    let Some(arrangement) = all().get(place) else {
-        return Class::Live;
-    };
-    let class = work_out(arrangement);
-    if let Some(slot) = memory.get_mut(place) {
+    let class = work_out();
+    if let Some(slot) = slot {
         *slot = Some(class);
     }
     class

@@ -5,6 +5,9 @@
 //! expected to part the most likelihood of one class from that of others for each second. Both are
 //! sound: what is asked only ever adds findings.
 
+use std::collections::HashSet;
+use std::sync::LazyLock;
+
 use super::bank::{Access, Question, Role, Shape, ValueId, cost_of, value_cost};
 use super::conflict::Possible;
 use super::evidence::left_by;
@@ -13,7 +16,7 @@ use super::judge::Judge;
 use super::prior;
 use super::reach;
 use super::set::ArrangementSet;
-use crate::arrangement::{Arrangement, ArrangementId, Isolation, LineCapacitor, Reach};
+use crate::arrangement::{Arrangement, ArrangementId, COUNT, Isolation, LineCapacitor, Reach};
 use crate::hazard::Class;
 
 /// What to do next.
@@ -36,12 +39,8 @@ impl Step {
 }
 
 /// The questions about touchable metal, in the order in which they are asked; read together.
-const METAL: [Question; 4] = [
-    Question::BareMetal,
-    Question::Back,
-    Question::Terminals,
-    Question::MetalJoined,
-];
+const METAL: [Question; 4] =
+    [Question::BareMetal, Question::Back, Question::Terminals, Question::MetalJoined];
 
 /// The next step, or nothing when treat as can no longer improve.
 pub fn step(
@@ -59,14 +58,8 @@ pub fn step(
     if !open.can_improve(possible, judge, treat_as) {
         return None;
     }
-    open.best_question(
-        &Weights::of(findings, &possible.considered, judge),
-        &possible.considered,
-    )
-    .or_else(|| {
-        open.value_that_matters(&possible.considered)
-            .map(Step::Read)
-    })
+    open.best_question(&Weights::of(findings, &possible.considered, judge), &possible.considered)
+        .or_else(|| open.value_that_matters(&possible.considered).map(Step::Read))
 }
 
 /// What may still be asked.
@@ -90,53 +83,46 @@ impl Open {
         let may_read = access.contains(&Access::CoverOff);
         let unread = |value: &&ValueId| may_read && !findings.values.contains_key(value);
         Self {
-            single: open
-                .iter()
-                .copied()
-                .filter(|question| !METAL.contains(question))
-                .collect(),
-            metal: METAL
-                .into_iter()
-                .filter(|question| open.contains(question))
-                .collect(),
+            single: open.iter().copied().filter(|question| !METAL.contains(question)).collect(),
+            metal: METAL.into_iter().filter(|question| open.contains(question)).collect(),
             values: ValueId::ALL.iter().filter(unread).copied().collect(),
             findings: findings.clone(),
         }
     }
 
     /// Whether some arrangement could answer so that the worst class left is better.
+    ///
+    /// Arrangements that answer alike leave the same, so one of each is tried.
     fn can_improve(&self, possible: &Possible, judge: &mut Judge, treat_as: Class) -> bool {
         let set = &possible.considered;
-        let mut seen: Vec<ArrangementSet> = Vec::new();
+        let mut tried = HashSet::new();
         for (id, arrangement) in set.iter() {
-            if !treat_as.is_worse_than(self.best_hope(id, judge)) {
+            if !treat_as.is_worse_than(self.best_hope(id, judge))
+                || !tried.insert(self.signature(id, arrangement))
+            {
                 continue;
             }
-            for left in self.after_truthful_answers(set, id, arrangement) {
-                if seen.contains(&left) {
-                    continue;
-                }
-                if self.worst_hope(&left, judge, treat_as) {
-                    return true;
-                }
-                seen.push(left);
+            let left = self.after_truthful_answers(set, id, arrangement);
+            if left.iter().any(|left| self.worst_hope(left, judge, treat_as)) {
+                return true;
             }
         }
         false
     }
 
+    /// What an arrangement would answer to all that is open.
+    fn signature(&self, id: ArrangementId, arrangement: &Arrangement) -> (Option<Reach>, Vec<u8>) {
+        let reach = arrangement.line.map(|line| line.reach).filter(|_| !self.metal.is_empty());
+        (reach, self.single.iter().map(|&question| sharpest_mask(question, id)).collect())
+    }
+
     fn best_hope(&self, id: ArrangementId, judge: &mut Judge) -> Class {
-        if self.values.is_empty() {
-            judge.worst_class(id)
-        } else {
-            judge.class_if_read(id)
-        }
+        if self.values.is_empty() { judge.worst_class(id) } else { judge.class_if_read(id) }
     }
 
     /// Whether everything left could turn out better than treat as.
     fn worst_hope(&self, left: &ArrangementSet, judge: &mut Judge, treat_as: Class) -> bool {
-        left.iter()
-            .all(|(id, _)| treat_as.is_worse_than(self.best_hope(id, judge)))
+        left.iter().all(|(id, _)| treat_as.is_worse_than(self.best_hope(id, judge)))
     }
 
     /// What is left of a set after every joint choice of the sharpest truthful answers.
@@ -177,18 +163,11 @@ impl Open {
     /// The question that parts the most for each second; the bank's order breaks ties.
     fn best_question(&self, weights: &Weights, set: &ArrangementSet) -> Option<Step> {
         let metal = self.metal.first().map(|first| {
-            let seconds: f64 = self
-                .metal
-                .iter()
-                .map(|question| cost_of(*question).seconds)
-                .sum();
+            let seconds: f64 = self.metal.iter().map(|question| cost_of(*question).seconds).sum();
             (*first, self.parted_by_metal(set, weights) / seconds)
         });
         let single = self.single.iter().map(|&question| {
-            (
-                question,
-                parted_by(question, set, weights) / cost_of(question).seconds,
-            )
+            (question, parted_by(question, set, weights) / cost_of(question).seconds)
         });
         let mut candidates: Vec<(Question, f64)> = single.chain(metal).collect();
         candidates.sort_by_key(|(question, _)| *question);
@@ -209,9 +188,7 @@ impl Open {
                     told.answers.insert(question, answer);
                 }
             }
-            let having = set
-                .iter()
-                .filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
+            let having = set.iter().filter(|(_, a)| a.line.is_some_and(|l| l.reach == reach));
             let having = weights.by_class(having.map(|(id, _)| id));
             weights.parted(&having, set, &reach::allowed(&told).set())
         };
@@ -222,9 +199,7 @@ impl Open {
     fn value_that_matters(&self, set: &ArrangementSet) -> Option<ValueId> {
         let mut values = self.values.clone();
         values.sort_by(|a, b| value_cost(*a).seconds.total_cmp(&value_cost(*b).seconds));
-        values
-            .into_iter()
-            .find(|value| set.iter().any(|(_, a)| has_part(a, *value)))
+        values.into_iter().find(|value| set.iter().any(|(_, a)| has_part(a, *value)))
     }
 }
 
@@ -250,11 +225,9 @@ fn metal_answer(question: Question, reach: Reach) -> Option<Answer> {
             Reach::CommonExposed => "socket_or_pickup",
         }),
         Question::Back => Some(Answer::One("fitted")),
-        Question::Terminals => several(if reach == Reach::AerialTerminal {
-            "aerial_or_earth"
-        } else {
-            "none"
-        }),
+        Question::Terminals => {
+            several(if reach == Reach::AerialTerminal { "aerial_or_earth" } else { "none" })
+        }
         Question::MetalJoined if nothing => None,
         Question::MetalJoined if reach == Reach::CommonExposed => Some(Answer::One("common")),
         Question::MetalJoined => Some(Answer::One("chassis")),
@@ -262,19 +235,38 @@ fn metal_answer(question: Question, reach: Reach) -> Option<Answer> {
     }
 }
 
-/// The answers an arrangement may truthfully give, less those that leave more than another does.
-fn sharpest_answers(question: Question, id: ArrangementId) -> Vec<&'static ArrangementSet> {
-    let truthful: Vec<&ArrangementSet> = answer_sets(question).filter(|s| s.contains(id)).collect();
-    let blunter = |set: &ArrangementSet| {
-        truthful
-            .iter()
-            .any(|other| other.is_within(set) && *other != set)
+/// The answers an arrangement may truthfully give, less those that leave more than another does: one
+/// bit for each answer of the question.
+fn sharpest_mask(question: Question, id: ArrangementId) -> u8 {
+    let masks = SHARPEST.get(question as usize);
+    masks.and_then(|masks| masks.get(usize::from(id.0))).copied().unwrap_or_default()
+}
+
+static SHARPEST: LazyLock<Vec<Vec<u8>>> = LazyLock::new(|| {
+    let masks = |question: &Question| {
+        let answers: Vec<&ArrangementSet> = answer_sets(*question).collect();
+        (0u16..).map(ArrangementId).take(COUNT).map(|id| mask_of(&answers, id)).collect()
     };
-    truthful
-        .iter()
-        .copied()
-        .filter(|set| !blunter(set))
-        .collect()
+    Question::ALL.iter().map(masks).collect()
+});
+
+fn mask_of(answers: &[&ArrangementSet], id: ArrangementId) -> u8 {
+    let truthful = || answers.iter().filter(|answer| answer.contains(id));
+    let is_sharpest = |set: &ArrangementSet| {
+        set.contains(id) && !truthful().any(|other| *other != set && other.is_within(set))
+    };
+    answers.iter().enumerate().fold(
+        0,
+        |mask, (place, set)| {
+            if is_sharpest(set) { mask | 1 << place } else { mask }
+        },
+    )
+}
+
+fn sharpest_answers(question: Question, id: ArrangementId) -> Vec<&'static ArrangementSet> {
+    let mask = sharpest_mask(question, id);
+    let sets = answer_sets(question).enumerate();
+    sets.filter(|(place, _)| mask & (1 << place) != 0).map(|(_, set)| set).collect()
 }
 
 fn answer_sets(question: Question) -> impl Iterator<Item = &'static ArrangementSet> {
@@ -282,30 +274,21 @@ fn answer_sets(question: Question) -> impl Iterator<Item = &'static ArrangementS
         Shape::One => question.entry().answers,
         _ => &[],
     };
-    answers
-        .iter()
-        .filter_map(move |answer| left_by(question, answer))
+    answers.iter().filter_map(move |answer| left_by(question, answer))
 }
 
-/// What a question is expected to part, each arrangement answering its sharpest.
+/// What a question is expected to part, each arrangement giving its first sharpest answer.
 fn parted_by(question: Question, set: &ArrangementSet, weights: &Weights) -> f64 {
     let answers: Vec<&ArrangementSet> = answer_sets(question).collect();
     let mut by_answer = vec![Shares::default(); answers.len()];
     for (id, _) in set.iter() {
-        let sharpest = answers
-            .iter()
-            .enumerate()
-            .filter(|(_, answer)| answer.contains(id))
-            .min_by_key(|(_, answer)| answer.len())
-            .map(|(place, _)| place);
-        if let Some(shares) = sharpest.and_then(|place| by_answer.get_mut(place)) {
+        let sharpest = sharpest_mask(question, id).trailing_zeros() as usize;
+        if let Some(shares) = by_answer.get_mut(sharpest) {
             weights.count(id, shares);
         }
     }
     let answered = answers.iter().zip(&by_answer);
-    let expected: f64 = answered
-        .map(|(answer, having)| weights.parted(having, set, answer))
-        .sum();
+    let expected: f64 = answered.map(|(answer, having)| weights.parted(having, set, answer)).sum();
     expected * (1.0 - cost_of(question).cant_tell_rate)
 }
 
@@ -365,10 +348,6 @@ impl Weights {
         removed.remove(answer);
         let removed = self.by_class(removed.iter().map(|(id, _)| id));
         let total: f64 = removed.iter().sum();
-        having
-            .iter()
-            .zip(&removed)
-            .map(|(share, same)| share * (total - same))
-            .sum()
+        having.iter().zip(&removed).map(|(share, same)| share * (total - same)).sum()
     }
 }

@@ -69,7 +69,7 @@ pub fn overlays(
     considered: &ArrangementSet,
     judge: &mut Judge,
 ) -> Vec<Overlay> {
-    let leak = earth_leakage(considered, judge);
+    let leak = judge.earth_leakage_ma(considered).filter(|leak| *leak >= STARTLE_MA.value);
     OverlayId::ALL
         .iter()
         .filter(|id| match id {
@@ -87,9 +87,7 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
     let says = |question, answer| findings.says(question, answer);
     let some = |holds: &dyn Fn(&Arrangement) -> bool| set.iter().any(|(_, a)| holds(a));
     match id {
-        OverlayId::LiveInside => set
-            .iter()
-            .any(|(_, a)| judge.at_highest().is_live_inside(a)),
+        OverlayId::LiveInside => judge.is_live_inside(set),
         OverlayId::LineOnEarth => some(&Arrangement::is_line_on_earth),
         OverlayId::ProveOutlet => some(&|a| a.line.is_some_and(|line| line.cord.is_earthed())),
         // Needs the current itself; worked out by the caller.
@@ -119,16 +117,6 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
         }
         OverlayId::WrongSupply => is_wrong_supply(findings),
     }
-}
-
-/// The worst leak that an earth conductor carries, mA, where it would startle.
-fn earth_leakage(set: &ArrangementSet, judge: &mut Judge) -> Option<f64> {
-    set.iter()
-        .filter_map(|(_, arrangement)| judge.at_highest().earth_leakage_ma(arrangement))
-        .filter(|leak| *leak >= STARTLE_MA.value)
-        .fold(None, |worst: Option<f64>, leak| {
-            Some(worst.map_or(leak, |worst| worst.max(leak)))
-        })
 }
 
 /// More than 10 % from the supply's volts, or another frequency (common practice).

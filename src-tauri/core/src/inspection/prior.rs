@@ -39,10 +39,7 @@ struct LikelihoodRow {
 }
 
 fn rows<T: for<'de> Deserialize<'de>>(text: &str) -> Vec<T> {
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .filter_map(Result::ok)
-        .collect()
+    csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect()
 }
 
 static ISOLATIONS: LazyLock<Vec<IsolationRow>> =
@@ -68,10 +65,7 @@ pub fn weights(findings: &Findings) -> Vec<f64> {
     let mut weights = BY_KIND.get(kind).cloned().unwrap_or_default();
     let factors = likelihoods(findings);
     for (weight, arrangement) in weights.iter_mut().zip(all()) {
-        *weight *= factors
-            .get(arrangement.isolation as usize)
-            .copied()
-            .unwrap_or(1.0);
+        *weight *= factors.get(arrangement.isolation as usize).copied().unwrap_or(1.0);
     }
     weights
 }
@@ -102,9 +96,7 @@ fn of_kind(kind: &str) -> Vec<f64> {
     let mut weights = Vec::with_capacity(COUNT);
     let mut sums: BTreeMap<Isolation, f64> = BTreeMap::new();
     for arrangement in all() {
-        let weight = arrangement
-            .line
-            .map_or(1.0, |line| line_weight(kind, arrangement, &line));
+        let weight = arrangement.line.map_or(1.0, |line| line_weight(kind, arrangement, &line));
         *sums.entry(arrangement.isolation).or_default() += weight;
         weights.push(weight);
     }
@@ -112,30 +104,20 @@ fn of_kind(kind: &str) -> Vec<f64> {
     for (weight, arrangement) in weights.iter_mut().zip(all()) {
         let sum = sums.get(&arrangement.isolation).copied().unwrap_or(1.0);
         let share = isolation_share(kind, arrangement.isolation);
-        *weight = if sum > 0.0 {
-            share * *weight / sum
-        } else {
-            0.0
-        };
+        *weight = if sum > 0.0 { share * *weight / sum } else { 0.0 };
     }
     weights
 }
 
 fn isolation_share(kind: &str, isolation: Isolation) -> f64 {
-    let row = ISOLATIONS
-        .iter()
-        .find(|row| row.kind == kind && row.isolation == isolation.id());
+    let row = ISOLATIONS.iter().find(|row| row.kind == kind && row.isolation == isolation.id());
     row.map_or(0.0, |row| row.share)
 }
 
 fn line_weight(kind: &str, arrangement: &Arrangement, line: &LineSide) -> f64 {
     let isolation = arrangement.isolation;
     let amplifier = kind == "instrument_amplifier";
-    let cord = if amplifier {
-        "instrument_amplifier"
-    } else {
-        "any other kind"
-    };
+    let cord = if amplifier { "instrument_amplifier" } else { "any other kind" };
     let near_pin = if isolation == Isolation::Isolating {
         1.0
     } else if line.cord.is_reversible() {
@@ -151,28 +133,17 @@ fn line_weight(kind: &str, arrangement: &Arrangement, line: &LineSide) -> f64 {
         };
         share("line_capacitor", condition, line.line_capacitor.id())
     } else if isolation.has_own_common() {
-        share(
-            "line_capacitor",
-            "line_floated or line_insulated",
-            line.line_capacitor.id(),
-        )
+        share("line_capacitor", "line_floated or line_insulated", line.line_capacitor.id())
     } else {
         1.0
     };
     let class = if line.line_capacitor == crate::arrangement::LineCapacitor::None {
         1.0
     } else {
-        share(
-            "line_capacitor_class",
-            "any",
-            line.line_capacitor_class.id(),
-        )
+        share("line_capacitor_class", "any", line.line_capacitor_class.id())
     };
-    let switch = if isolation.has_heater_string() {
-        "series-heater sets"
-    } else {
-        "transformer sets"
-    };
+    let switch =
+        if isolation.has_heater_string() { "series-heater sets" } else { "transformer sets" };
     share("cord", cord, line.cord.id())
         * near_pin
         * capacitor

@@ -33,20 +33,16 @@ const ALL: u8 = CLOSED | AERIAL | EXPOSED | HANDHELD | COMMON;
 
 impl Allowed {
     const fn same(reaches: u8) -> Self {
-        Self {
-            joined: reaches,
-            own_common: reaches,
-        }
+        Self { joined: reaches, own_common: reaches }
     }
 
     /// The arrangements that stay.
     pub fn set(self) -> ArrangementSet {
         let mut set = BY_REACH.no_line.clone();
         for &reach in Reach::ALL {
-            for (left, by_reach) in [
-                (self.joined, &BY_REACH.joined),
-                (self.own_common, &BY_REACH.own_common),
-            ] {
+            for (left, by_reach) in
+                [(self.joined, &BY_REACH.joined), (self.own_common, &BY_REACH.own_common)]
+            {
                 if left & bit(reach) != 0
                     && let Some(more) = by_reach.get(reach as usize)
                 {
@@ -98,17 +94,10 @@ pub fn allowed(findings: &Findings) -> Allowed {
     }
     if bare("screws_or_shafts") || bare("panel_or_cabinet") {
         let on_common = says(Question::MetalJoined, "common");
-        return Allowed {
-            joined: EXPOSED,
-            own_common: if on_common { COMMON } else { EXPOSED },
-        };
+        return Allowed { joined: EXPOSED, own_common: if on_common { COMMON } else { EXPOSED } };
     }
     if says(Question::Back, "missing") {
-        return Allowed::same(if looked {
-            EXPOSED
-        } else {
-            EXPOSED | HANDHELD | COMMON
-        });
+        return Allowed::same(if looked { EXPOSED } else { EXPOSED | HANDHELD | COMMON });
     }
     nothing_found(findings, looked || joined_no)
 }
@@ -125,10 +114,7 @@ fn socket(findings: &Findings, looked: bool) -> Allowed {
     };
     // Whatever else may be there and was not looked for can be worse than what was traced.
     let own_common = if looked { own_common } else { EXPOSED | COMMON };
-    Allowed {
-        joined: EXPOSED | unseen,
-        own_common: own_common | unseen,
-    }
+    Allowed { joined: EXPOSED | unseen, own_common: own_common | unseen }
 }
 
 /// No metal found: closed only when every question about it is answered.

@@ -11,11 +11,7 @@ use super::verdict::{Basis, Verdict};
 
 /// The tag's line: class with its basis.
 pub fn tag_line(verdict: &Verdict) -> Message {
-    Message::new(format!(
-        "tag-{}-{}",
-        verdict.treat_as.id(),
-        verdict.basis.id()
-    ))
+    Message::new(format!("tag-{}-{}", verdict.treat_as.id(), verdict.basis.id()))
 }
 
 /// A class inside a sentence.
@@ -28,11 +24,7 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     if findings.list().is_empty() {
         return vec![Message::new("reason-nothing-answered")];
     }
-    let suffix = if verdict.basis == Basis::Shown {
-        ""
-    } else {
-        "-not_ruled_out"
-    };
+    let suffix = if verdict.basis == Basis::Shown { "" } else { "-not_ruled_out" };
     let id = |stem: &str| format!("reason-{stem}{suffix}");
     let worst = &verdict.worst;
     let current = || milliamperes(worst.milliamperes);
@@ -40,11 +32,8 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
         (Class::NoLine, _) | (_, None) => Message::new("reason-no_line"),
         (Class::Live, Some(_)) if worst.milliamperes < LIVE_MA => Message::new(id("line_on_earth")),
         (Class::Live, Some(state)) => {
-            let stem = if suffix.is_empty() {
-                "reason-live-found"
-            } else {
-                "reason-live-not_ruled_out"
-            };
+            let stem =
+                if suffix.is_empty() { "reason-live-found" } else { "reason-live-not_ruled_out" };
             let [plug, switch] = state_words(state);
             Message::new(stem)
                 .text("current", current())
@@ -97,16 +86,11 @@ fn state_words(state: State) -> [Message; 2] {
 pub fn state_sentence(state: State) -> Message {
     let [plug, switch] = state_words(state);
     match state.selector {
-        None => Message::new("state-sentence")
-            .message("plug", plug)
-            .message("switch", switch),
+        None => Message::new("state-sentence").message("plug", plug).message("switch", switch),
         Some(selector) => Message::new("state-sentence-selector")
             .message("plug", plug)
             .message("switch", switch)
-            .message(
-                "selector",
-                Message::new(format!("state-selector-{}", selector.id())),
-            ),
+            .message("selector", Message::new(format!("state-selector-{}", selector.id()))),
     }
 }
 

@@ -37,9 +37,7 @@ impl ArrangementSet {
 
     /// Whether an arrangement is in.
     pub fn contains(&self, id: ArrangementId) -> bool {
-        self.0
-            .get(usize::from(id.0) / 64)
-            .is_some_and(|word| word & (1 << (id.0 % 64)) != 0)
+        self.0.get(usize::from(id.0) / 64).is_some_and(|word| word & (1 << (id.0 % 64)) != 0)
     }
 
     /// Keeps what is in both.
@@ -83,10 +81,7 @@ impl ArrangementSet {
 
     /// Whether all of these are in the other too.
     pub fn is_within(&self, other: &Self) -> bool {
-        self.0
-            .iter()
-            .zip(&other.0)
-            .all(|(word, outer)| word & !outer == 0)
+        self.0.iter().zip(&other.0).all(|(word, outer)| word & !outer == 0)
     }
 
     /// The arrangements in the set, in their order.
@@ -95,11 +90,7 @@ impl ArrangementSet {
             .iter()
             .zip(0u16..)
             .flat_map(|(&word, at)| Bits(word).map(move |bit| at * 64 + bit))
-            .filter_map(|place| {
-                all()
-                    .get(usize::from(place))
-                    .map(|a| (ArrangementId(place), a))
-            })
+            .filter_map(|place| all().get(usize::from(place)).map(|a| (ArrangementId(place), a)))
     }
 }
 
@@ -130,11 +121,7 @@ mod tests {
         assert_eq!((all.len(), all.iter().count()), (COUNT, COUNT));
         let isolating = ArrangementSet::of(|a| a.isolation == Isolation::Isolating);
         assert_eq!(isolating.len(), 1008);
-        assert!(
-            isolating
-                .iter()
-                .all(|(_, a)| a.isolation == Isolation::Isolating)
-        );
+        assert!(isolating.iter().all(|(_, a)| a.isolation == Isolation::Isolating));
         assert!(isolating.is_within(&all) && !all.is_within(&isolating));
         assert!(isolating.and(&ArrangementSet::EMPTY).is_empty());
     }

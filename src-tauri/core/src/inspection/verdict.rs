@@ -93,11 +93,7 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     Verdict {
         treat_as,
         could_be,
-        basis: if agree {
-            Basis::Shown
-        } else {
-            Basis::NotRuledOut
-        },
+        basis: if agree { Basis::Shown } else { Basis::NotRuledOut },
         likely,
         worst: judge.worst_case(set, treat_as).unwrap_or(Worst::NO_LINE),
         as_found_ma: (treat_as == Class::Leaky).then(|| judge.leak_over(set, treat_as)),
@@ -128,10 +124,7 @@ fn likely(
         }
     }
     let total: f64 = shares.iter().map(|(share, _)| share).sum();
-    let classes = Class::ALL
-        .iter()
-        .zip(&shares)
-        .filter(|(_, (_, there))| *there);
+    let classes = Class::ALL.iter().zip(&shares).filter(|(_, (_, there))| *there);
     let classes = classes.map(|(class, _)| *class).collect();
     if possible.is_conflict() || total <= 0.0 {
         return (None, classes);
@@ -139,10 +132,7 @@ fn likely(
     let most = Class::ALL
         .iter()
         .zip(&shares)
-        .map(|(&class, (share, _))| Likely {
-            class,
-            share: share / total,
-        })
+        .map(|(&class, (share, _))| Likely { class, share: share / total })
         .find(|likely| likely.share >= LIKELY);
     (most, classes)
 }
@@ -159,13 +149,7 @@ fn rests_on(findings: &Findings, judge: &mut Judge, treat_as: Class) -> Vec<Rest
         } else {
             Judge::of(&rest).worst_over(&possible.considered)
         };
-        without
-            .is_worse_than(treat_as)
-            .then_some(RestsOn { finding, without })
+        without.is_worse_than(treat_as).then_some(RestsOn { finding, without })
     };
-    findings
-        .list()
-        .into_iter()
-        .filter_map(|finding| worse_without(finding, judge))
-        .collect()
+    findings.list().into_iter().filter_map(|finding| worse_without(finding, judge)).collect()
 }

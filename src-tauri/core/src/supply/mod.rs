@@ -60,12 +60,7 @@ pub struct Supply {
 impl Supply {
     /// A supply with one hot contact, up to 1.1 times its nominal volts.
     pub fn new(volts: f64, hertz: f64) -> Self {
-        Self {
-            volts,
-            hertz,
-            volts_max: volts * HIGHEST_RATIO.value,
-            feed: Feed::Direct,
-        }
+        Self { volts, hertz, volts_max: volts * HIGHEST_RATIO.value, feed: Feed::Direct }
     }
 
     /// Reads a supply from an input file and refuses what is not covered.
@@ -82,12 +77,7 @@ impl Supply {
             .number("volts_max", volts..=volts * BELIEVED_RATIO)?
             .unwrap_or(volts * HIGHEST_RATIO.value);
         fields.finish(&["volts", "hertz", "volts_max", "feed"])?;
-        Ok(Self {
-            volts,
-            hertz,
-            volts_max,
-            feed,
-        })
+        Ok(Self { volts, hertz, volts_max, feed })
     }
 
     /// The voltages of the hot and the neutral contact at a voltage between them, V rms.
@@ -101,15 +91,9 @@ fn read_hertz(fields: &mut Fields) -> Result<f64, FieldError> {
     let path = fields.path("hertz");
     let value = fields.required("hertz", value)?;
     match value.as_f64() {
-        Some(0.0) => Err(FieldError::new(
-            path,
-            Message::new("takes-no-direct-current"),
-        )),
+        Some(0.0) => Err(FieldError::new(path, Message::new("takes-no-direct-current"))),
         Some(hertz) if (15.0..=400.0).contains(&hertz) => Ok(hertz),
-        _ => Err(FieldError::new(
-            path,
-            crate::fields::number_range(&(15.0..=400.0)),
-        )),
+        _ => Err(FieldError::new(path, crate::fields::number_range(&(15.0..=400.0)))),
     }
 }
 
@@ -119,17 +103,12 @@ fn read_feed(fields: &mut Fields) -> Result<Feed, FieldError> {
     };
     let path = fields.path("feed");
     match value.as_str() {
-        Some("dc") => Err(FieldError::new(
-            path,
-            Message::new("takes-no-direct-current"),
-        )),
+        Some("dc") => Err(FieldError::new(path, Message::new("takes-no-direct-current"))),
         Some("isolated" | "step_down_auto") => Err(FieldError::new(
             path,
             Message::new("takes-feed-not-yet").text("ids", Feed::IDS.join(", ")),
         )),
-        other => other
-            .and_then(Feed::of)
-            .ok_or_else(|| FieldError::one_of(path, Feed::IDS)),
+        other => other.and_then(Feed::of).ok_or_else(|| FieldError::one_of(path, Feed::IDS)),
     }
 }
 
@@ -140,10 +119,9 @@ mod tests {
 
     #[test]
     fn direct_current_is_said_to_be_not_covered() {
-        for bad in [
-            json!({"volts": 110, "hertz": 0}),
-            json!({"volts": 110, "hertz": 50, "feed": "dc"}),
-        ] {
+        for bad in
+            [json!({"volts": 110, "hertz": 0}), json!({"volts": 110, "hertz": 50, "feed": "dc"})]
+        {
             let error = Supply::read(bad, "supply").unwrap_err();
             assert_eq!(error.message.id, "takes-no-direct-current");
         }
@@ -156,22 +134,10 @@ mod tests {
             (json!({"volts": -120, "hertz": 60}), "supply.volts"),
             (json!({"volts": "120", "hertz": 60}), "supply.volts"),
             (json!({"volts": 120, "hertz": 14.9}), "supply.hertz"),
-            (
-                json!({"volts": 120, "hertz": 60, "volts_max": 119}),
-                "supply.volts_max",
-            ),
-            (
-                json!({"volts": 120, "hertz": 60, "volts_max": 151}),
-                "supply.volts_max",
-            ),
-            (
-                json!({"volts": 120, "hertz": 60, "feed": "isolated"}),
-                "supply.feed",
-            ),
-            (
-                json!({"volts": 120, "hertz": 60, "phase": 1}),
-                "supply.phase",
-            ),
+            (json!({"volts": 120, "hertz": 60, "volts_max": 119}), "supply.volts_max"),
+            (json!({"volts": 120, "hertz": 60, "volts_max": 151}), "supply.volts_max"),
+            (json!({"volts": 120, "hertz": 60, "feed": "isolated"}), "supply.feed"),
+            (json!({"volts": 120, "hertz": 60, "phase": 1}), "supply.phase"),
         ] {
             assert_eq!(Supply::read(bad, "supply").unwrap_err().field, field);
         }

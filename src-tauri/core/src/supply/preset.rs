@@ -24,85 +24,19 @@ const fn preset(
     source: Source,
     mark: Mark,
 ) -> Preset {
-    Preset {
-        id,
-        supply: Supply {
-            volts,
-            hertz,
-            volts_max,
-            feed: Feed::Direct,
-        },
-        source,
-        mark,
-    }
+    Preset { id, supply: Supply { volts, hertz, volts_max, feed: Feed::Direct }, source, mark }
 }
 
 /// All presets: today's supplies first, then those printed on old rating plates.
 pub const PRESETS: [Preset; 8] = [
     // Service range B, the wider one.
-    preset(
-        "120v_60hz",
-        120.0,
-        127.0,
-        60.0,
-        Source::AnsiC84_1,
-        Mark::MemoryHigh,
-    ),
-    preset(
-        "230v_50hz",
-        230.0,
-        253.0,
-        50.0,
-        Source::Iec60038,
-        Mark::Verified,
-    ),
-    preset(
-        "240v_50hz",
-        240.0,
-        254.4,
-        50.0,
-        Source::Iec60038,
-        Mark::Verified,
-    ),
-    preset(
-        "100v_50hz",
-        100.0,
-        107.0,
-        50.0,
-        Source::Iec60038,
-        Mark::MemoryHigh,
-    ),
-    preset(
-        "100v_60hz",
-        100.0,
-        107.0,
-        60.0,
-        Source::Iec60038,
-        Mark::MemoryHigh,
-    ),
+    preset("120v_60hz", 120.0, 127.0, 60.0, Source::AnsiC84_1, Mark::MemoryHigh),
+    preset("230v_50hz", 230.0, 253.0, 50.0, Source::Iec60038, Mark::Verified),
+    preset("240v_50hz", 240.0, 254.4, 50.0, Source::Iec60038, Mark::Verified),
+    preset("100v_50hz", 100.0, 107.0, 50.0, Source::Iec60038, Mark::MemoryHigh),
+    preset("100v_60hz", 100.0, 107.0, 60.0, Source::Iec60038, Mark::MemoryHigh),
     // Plates of the 1930s to the 1960s; today's outlet behind them is a 120 V one.
-    preset(
-        "110v_60hz",
-        110.0,
-        125.0,
-        60.0,
-        Source::TypicalValues,
-        Mark::MemoryMedium,
-    ),
-    preset(
-        "115v_60hz",
-        115.0,
-        125.0,
-        60.0,
-        Source::TypicalValues,
-        Mark::MemoryMedium,
-    ),
-    preset(
-        "117v_60hz",
-        117.0,
-        127.0,
-        60.0,
-        Source::AnsiC84_1,
-        Mark::MemoryMedium,
-    ),
+    preset("110v_60hz", 110.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
+    preset("115v_60hz", 115.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
+    preset("117v_60hz", 117.0, 127.0, 60.0, Source::AnsiC84_1, Mark::MemoryMedium),
 ];

@@ -78,10 +78,7 @@ pub fn outlet_faults() -> &'static [OutletFault] {
 }
 
 fn rows<T: for<'de> Deserialize<'de>>(text: &str) -> Vec<T> {
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .filter_map(Result::ok)
-        .collect()
+    csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect()
 }
 
 #[cfg(test)]
@@ -92,19 +89,10 @@ mod tests {
     fn every_row_of_the_tables_is_read() {
         for (read, text) in [
             (plug_kinds().len(), include_str!("../../data/plugs.csv")),
-            (
-                wire_colours().len(),
-                include_str!("../../data/wire_colours.csv"),
-            ),
-            (
-                outlet_faults().len(),
-                include_str!("../../data/receptacle_faults.csv"),
-            ),
+            (wire_colours().len(), include_str!("../../data/wire_colours.csv")),
+            (outlet_faults().len(), include_str!("../../data/receptacle_faults.csv")),
         ] {
-            assert_eq!(
-                read,
-                text.lines().filter(|line| !line.trim().is_empty()).count() - 1
-            );
+            assert_eq!(read, text.lines().filter(|line| !line.trim().is_empty()).count() - 1);
         }
     }
 

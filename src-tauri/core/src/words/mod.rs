@@ -44,33 +44,27 @@ pub struct Message {
 impl Message {
     /// A message without placeholders.
     pub fn new(id: impl Into<String>) -> Self {
-        Self {
-            id: id.into(),
-            arguments: Vec::new(),
-        }
+        Self { id: id.into(), arguments: Vec::new() }
     }
 
     /// Puts text that stays as it is into a placeholder.
     #[must_use]
     pub fn text(mut self, name: &str, value: impl Into<String>) -> Self {
-        self.arguments
-            .push((name.to_owned(), Argument::Text(value.into())));
+        self.arguments.push((name.to_owned(), Argument::Text(value.into())));
         self
     }
 
     /// Puts another message into a placeholder.
     #[must_use]
     pub fn message(mut self, name: &str, value: Self) -> Self {
-        self.arguments
-            .push((name.to_owned(), Argument::Message(value)));
+        self.arguments.push((name.to_owned(), Argument::Message(value)));
         self
     }
 
     /// Puts a list of messages into a placeholder.
     #[must_use]
     pub fn list(mut self, name: &str, values: Vec<Self>) -> Self {
-        self.arguments
-            .push((name.to_owned(), Argument::List(values)));
+        self.arguments.push((name.to_owned(), Argument::List(values)));
         self
     }
 }
@@ -88,17 +82,12 @@ impl Words {
         if language != FIRST_LANGUAGE {
             languages.push(FIRST_LANGUAGE);
         }
-        Self {
-            bundles: languages.into_iter().filter_map(bundle).collect(),
-        }
+        Self { bundles: languages.into_iter().filter_map(bundle).collect() }
     }
 
     /// The languages that have words.
     pub fn languages() -> Vec<String> {
-        FILES
-            .dirs()
-            .map(|dir| dir.path().to_string_lossy().into_owned())
-            .collect()
+        FILES.dirs().map(|dir| dir.path().to_string_lossy().into_owned()).collect()
     }
 
     /// Whether some language in use has this message.
@@ -118,10 +107,7 @@ impl Words {
 
     /// The sentence, or nothing where no language has the message.
     pub fn find(&self, message: &Message) -> Option<String> {
-        let bundle = self
-            .bundles
-            .iter()
-            .find(|bundle| bundle.has_message(&message.id))?;
+        let bundle = self.bundles.iter().find(|bundle| bundle.has_message(&message.id))?;
         let pattern = bundle.get_message(&message.id)?.value()?;
         let mut arguments = FluentArgs::new();
         for (name, value) in &message.arguments {
@@ -129,11 +115,7 @@ impl Words {
         }
         // What is missing shows as its placeholder's name in the text.
         let mut missing = Vec::new();
-        Some(
-            bundle
-                .format_pattern(pattern, Some(&arguments), &mut missing)
-                .into_owned(),
-        )
+        Some(bundle.format_pattern(pattern, Some(&arguments), &mut missing).into_owned())
     }
 
     fn argument(&self, value: &Argument) -> String {
@@ -150,11 +132,7 @@ impl Words {
             return String::new();
         };
         spoken.fold(first, |list, next| {
-            self.say(
-                &Message::new("list-pair")
-                    .text("list", list)
-                    .text("next", next),
-            )
+            self.say(&Message::new("list-pair").text("list", list).text("next", next))
         })
     }
 }

@@ -15,11 +15,7 @@ pub fn volts(volts: f64) -> String {
 
 /// A capacitance given in F, in the unit printed on such parts.
 pub fn farads(farads: f64) -> String {
-    if farads < 1e-8 {
-        with_unit(farads * 1e9, "nF")
-    } else {
-        with_unit(farads * 1e6, "µF")
-    }
+    if farads < 1e-8 { with_unit(farads * 1e9, "nF") } else { with_unit(farads * 1e6, "µF") }
 }
 
 /// A resistance given in Ω.

@@ -13,10 +13,7 @@ fn every_file_parses_and_no_id_stands_twice() {
             for line in text.lines() {
                 let id = line.split(" =").next().unwrap();
                 if line.contains(" =") && id.starts_with(|c: char| c.is_ascii_lowercase()) {
-                    assert!(
-                        seen.insert(id.to_owned()),
-                        "{id} stands twice in {language}"
-                    );
+                    assert!(seen.insert(id.to_owned()), "{id} stands twice in {language}");
                 }
             }
         }
@@ -27,11 +24,7 @@ fn every_file_parses_and_no_id_stands_twice() {
 fn no_text_gives_the_verdict_that_nobody_can_give() {
     for file in FILES.get_dir(FIRST_LANGUAGE).unwrap().files() {
         for line in file.contents_utf8().unwrap().lines() {
-            assert!(
-                !line.to_lowercase().contains("safe"),
-                "{}: {line}",
-                file.path().display()
-            );
+            assert!(!line.to_lowercase().contains("safe"), "{}: {line}", file.path().display());
         }
     }
 }
@@ -39,12 +32,6 @@ fn no_text_gives_the_verdict_that_nobody_can_give() {
 #[test]
 fn an_unknown_message_shows_its_id_and_an_unknown_language_speaks_english() {
     let words = Words::of("xx");
-    assert_eq!(
-        words.say(&Message::new("no-such-message")),
-        "no-such-message"
-    );
-    assert_eq!(
-        words.say_id("class-live"),
-        Words::of("en").say_id("class-live")
-    );
+    assert_eq!(words.say(&Message::new("no-such-message")), "no-such-message");
+    assert_eq!(words.say_id("class-live"), Words::of("en").say_id("class-live"));
 }

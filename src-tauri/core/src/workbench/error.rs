@@ -38,11 +38,7 @@ pub struct Problem {
 impl Problem {
     /// Trouble that no field is to blame for.
     pub const fn new(code: Code, message: Message) -> Self {
-        Self {
-            code,
-            message,
-            field: None,
-        }
+        Self { code, message, field: None }
     }
 
     /// The sentence for a person: the field first where there is one.
@@ -60,10 +56,6 @@ impl Problem {
 
 impl From<FieldError> for Problem {
     fn from(error: FieldError) -> Self {
-        Self {
-            code: Code::BadInput,
-            message: error.message,
-            field: Some(error.field),
-        }
+        Self { code: Code::BadInput, message: error.message, field: Some(error.field) }
     }
 }

@@ -130,12 +130,7 @@ pub struct AssessView {
 /// Bad input, by its field.
 pub fn exposure_file(text: &[u8]) -> Result<ExposureView, Problem> {
     let file = read_exposure(fields::parse(text)?)?;
-    let table = table(
-        &file.arrangement,
-        &file.supply,
-        file.supply.volts,
-        &file.values,
-    );
+    let table = table(&file.arrangement, &file.supply, file.supply.volts, &file.values);
     Ok(ExposureView::from(&table))
 }
 
@@ -157,9 +152,7 @@ fn fault_ids(faults: FaultSet) -> Vec<&'static str> {
 impl From<&Row> for RowView {
     fn from(row: &Row) -> Self {
         let (outcome, open_circuit_v) = match row.outcome {
-            Outcome::Touch {
-                open_circuit_volts, ..
-            } => ("touch", Some(open_circuit_volts)),
+            Outcome::Touch { open_circuit_volts, .. } => ("touch", Some(open_circuit_volts)),
             Outcome::BreakerTrips => ("breaker_trips", None),
             Outcome::BehindBarrier => ("behind_barrier", None),
         };
@@ -191,10 +184,9 @@ impl From<&Verdict> for AssessView {
             treat_as: verdict.treat_as.id(),
             could_be: verdict.could_be.id(),
             basis: verdict.basis.id(),
-            likely: verdict.likely.map(|likely| LikelyView {
-                class: likely.class.id(),
-                share: likely.share,
-            }),
+            likely: verdict
+                .likely
+                .map(|likely| LikelyView { class: likely.class.id(), share: likely.share }),
             margin: worst.margin,
             worst_touch_ma: worst.milliamperes,
             worst_state: worst.state.map(|state| WorstStateView {
@@ -215,11 +207,7 @@ impl From<&Verdict> for AssessView {
                     without: rests.without.id(),
                 })
                 .collect(),
-            overlays: verdict
-                .overlays
-                .iter()
-                .map(|overlay| overlay.id.id())
-                .collect(),
+            overlays: verdict.overlays.iter().map(|overlay| overlay.id.id()).collect(),
             consistent: verdict.consistent,
             unknown_tubes: verdict.unknown_tubes.clone(),
         }

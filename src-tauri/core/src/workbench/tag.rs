@@ -56,10 +56,7 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         signal_word: words.say_id(&format!("signal-{}", signal.id())),
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
-        current: verdict
-            .worst
-            .state
-            .map(|_| milliamperes(verdict.worst.milliamperes)),
+        current: verdict.worst.state.map(|_| milliamperes(verdict.worst.milliamperes)),
         state: verdict.worst.state.map(|state| say(&state_sentence(state))),
         could_be: (verdict.could_be != verdict.treat_as).then(|| {
             say(&Message::new("could-be").message("class", class_inline(verdict.could_be)))
@@ -79,11 +76,7 @@ const VERY_LIKELY: f64 = 0.9;
 
 fn likely(verdict: &Verdict, words: &Words) -> Option<String> {
     let likely = verdict.likely?;
-    let id = if likely.share >= VERY_LIKELY {
-        "likely-very"
-    } else {
-        "likely-likely"
-    };
+    let id = if likely.share >= VERY_LIKELY { "likely-very" } else { "likely-likely" };
     let message = Message::new(id).message("class", class_inline(likely.class));
     Some(words.say(&message.text("share", percent(likely.share))))
 }
@@ -93,9 +86,7 @@ fn conflicts(verdict: &Verdict, words: &Words) -> Vec<String> {
         return Vec::new();
     }
     let intro = words.say_id("conflict-intro");
-    let each = conflict_sentences(verdict)
-        .into_iter()
-        .map(|message| words.say(&message));
+    let each = conflict_sentences(verdict).into_iter().map(|message| words.say(&message));
     std::iter::once(intro).chain(each).collect()
 }
 

@@ -9,19 +9,13 @@ fn a_body_on_the_hot_common_is_a_divider() {
     let legs = 1.0 / 0.05 + 1.0 / (loads + 0.05) + 1.0 / (0.01 + BODY_OHM);
     let near = 120.0 / 0.05 / legs;
     let expected = near * BODY_OHM / (0.01 + BODY_OHM);
-    assert_near(
-        touched(case("line_tied", "a"), "c"),
-        impedance(expected),
-        1e-10,
-    );
+    assert_near(touched(case("line_tied", "a"), "c"), impedance(expected), 1e-10);
 }
 
 #[test]
 fn an_open_near_switch_leaves_the_common_on_hot_through_cold_heaters() {
-    let case = case("line_tied", "b")
-        .with("cord", "two_pin_polarised")
-        .with("switch_leg", "near")
-        .off();
+    let case =
+        case("line_tied", "b").with("cord", "two_pin_polarised").with("switch_leg", "near").off();
     // The 1 GΩ of the open contact takes less than a part in a million.
     let expected = 120.0 * BODY_OHM / (0.05 + 819.0 / 6.8 + 0.01 + BODY_OHM);
     assert_near(touched(case, "c"), impedance(expected), 1e-6);
@@ -29,10 +23,7 @@ fn an_open_near_switch_leaves_the_common_on_hot_through_cold_heaters() {
 
 #[test]
 fn an_open_far_switch_is_one_gigohm() {
-    let case = case("line_tied", "a")
-        .with("switch_leg", "far")
-        .second()
-        .off();
+    let case = case("line_tied", "a").with("switch_leg", "far").second().off();
     // Near is on neutral; what comes through the open contact drops over 0.05 Ω of conductor.
     let voltages = run_batch(&[(case, None)]);
     let expected = 120.0 * 0.05 / (0.05 + 1e9 + 819.0 / 6.8 + 0.05);
@@ -103,10 +94,7 @@ fn the_common_itself_is_live_behind_a_floated_chassis() {
 
 #[test]
 fn a_rectified_chassis_is_on_the_hot_rail_either_way_round() {
-    for way in [
-        case("line_rectified", "b"),
-        case("line_rectified", "b").second(),
-    ] {
+    for way in [case("line_rectified", "b"), case("line_rectified", "b").second()] {
         let expected = 120.0 * BODY_OHM / (10.0 + 0.05 + BODY_OHM);
         assert_near(touched(way, "c"), impedance(expected), 1.1e-4);
     }
@@ -145,17 +133,12 @@ fn the_selector_chooses_the_leg() {
 
 #[test]
 fn an_earth_wire_holds_a_hot_chassis_down_until_it_opens() {
-    let wired_backwards = case("line_tied", "b")
-        .with("cord", "three_pin_earthed")
-        .fault("outlet_reversed");
+    let wired_backwards =
+        case("line_tied", "b").with("cord", "three_pin_earthed").fault("outlet_reversed");
     let loads = parallel(&[819.0, 1500.0]);
     let legs = 1.0 / 0.05 + 1.0 / (loads + 0.05) + 1.0 / 0.21;
     let near = 120.0 / 0.05 / legs;
-    assert_near(
-        untouched(wired_backwards.clone()),
-        impedance(near * 0.2 / 0.21),
-        1e-10,
-    );
+    assert_near(untouched(wired_backwards.clone()), impedance(near * 0.2 / 0.21), 1e-10);
     let opened = wired_backwards.fault("earth_open");
     assert_near(untouched(opened), impedance(120.0), 2e-4);
 }
@@ -196,10 +179,7 @@ fn both_contacts_are_hot_on_a_two_phase_feed() {
 fn a_stray_conductor_lies_ahead_of_the_switch() {
     // Near is on neutral and the far leg's switch is open: the stray conductor still feeds the
     // chassis from hot, and the near leg takes the short circuit.
-    let case = case("line_tied", "b")
-        .with("switch_leg", "far")
-        .off()
-        .fault("stray_far");
+    let case = case("line_tied", "b").with("switch_leg", "far").off().fault("stray_far");
     let heater = 819.0 / 6.8 + 1e9;
     // The stray conductor comes straight from the contact, beside the far conductor.
     let legs = 1.0 / 0.11 + 1.0 / (0.05 + heater) + 1.0 / 0.05;
@@ -244,16 +224,8 @@ fn each_fault_puts_its_own_leg_on_the_metal() {
     // it at what the load leaves over 0.05 Ω of neutral conductor.
     let low = impedance(120.0 * 0.05 / (0.05 + 240.0 + 0.05));
     let high = impedance(120.0) - low;
-    assert_near(
-        untouched(isolating().fault("insulation_breakdown")),
-        high,
-        1e-6,
-    );
-    assert_near(
-        untouched(isolating().fault("stray_far")),
-        impedance(120.0),
-        1e-6,
-    );
+    assert_near(untouched(isolating().fault("insulation_breakdown")), high, 1e-6);
+    assert_near(untouched(isolating().fault("stray_far")), impedance(120.0), 1e-6);
     let held = untouched(isolating().fault("stray_near")).norm();
     assert!(held < 1e-4, "{held} V on the neutral contact");
 }

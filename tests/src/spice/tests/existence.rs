@@ -87,10 +87,7 @@ fn what_the_design_does_not_have_is_refused() {
     let mut selector = plain();
     selector.selector = Some("near".into());
     let refused = [
-        (
-            plain().fault("network_capacitor_shorted"),
-            "network_capacitor_shorted",
-        ),
+        (plain().fault("network_capacitor_shorted"), "network_capacitor_shorted"),
         (plain().fault("stray"), "stray"),
         (plain().with("cord", "two_pin_polarised").second(), "plug"),
         (plain().with("isolation", "no_line"), "no_line"),
@@ -98,14 +95,9 @@ fn what_the_design_does_not_have_is_refused() {
         (no_values, "line_capacitor_farad"),
     ];
     for (case, word) in refused {
-        let error = Exposure::of_case(&case)
-            .expect_err("no such case")
-            .to_string();
+        let error = Exposure::of_case(&case).expect_err("no such case").to_string();
         assert!(error.contains(word), "{error}");
     }
     let circuit = Circuit::of_case(&plain()).expect("a plain case exists");
-    assert!(
-        circuit.lines("", Drive::Probe("t")).is_err(),
-        "it has no aerial terminal"
-    );
+    assert!(circuit.lines("", Drive::Probe("t")).is_err(), "it has no aerial terminal");
 }

@@ -9,10 +9,7 @@ fn a_thevenin_equivalent_gives_what_a_body_draws() {
     let mut rng = ChaCha8Rng::seed_from_u64(7);
     let cases = random_cases(&mut rng, 120);
     let seen = thevenin_batch(&cases, "c");
-    let jobs: Vec<_> = cases
-        .iter()
-        .map(|case| (case.clone(), Some(body("c"))))
-        .collect();
+    let jobs: Vec<_> = cases.iter().map(|case| (case.clone(), Some(body("c")))).collect();
     for ((case, seen), voltages) in cases.iter().zip(seen).zip(run_batch(&jobs)) {
         let drawn = seen.open_circuit_v * BODY_OHM / (seen.impedance_ohm + BODY_OHM);
         assert!(
@@ -26,10 +23,8 @@ fn a_thevenin_equivalent_gives_what_a_body_draws() {
 #[test]
 fn cases_of_one_deck_do_not_disturb_each_other() {
     let mut rng = ChaCha8Rng::seed_from_u64(11);
-    let jobs: Vec<_> = random_cases(&mut rng, 20)
-        .into_iter()
-        .map(|case| (case, Some(body("c"))))
-        .collect();
+    let jobs: Vec<_> =
+        random_cases(&mut rng, 20).into_iter().map(|case| (case, Some(body("c")))).collect();
     for (job, together) in jobs.iter().zip(run_batch(&jobs)) {
         let alone = &run_batch(std::slice::from_ref(job))[0];
         assert_near(together["c"], alone["c"], 1e-9);
@@ -77,8 +72,5 @@ fn a_missing_simulator_fails_the_check_and_says_what_to_install() {
     let error = crate::spice::run::run_batch_with("ngspice-that-is-not-there", &jobs)
         .expect_err("nothing by that name can run");
     assert!(matches!(error, SpiceError::Missing { .. }));
-    assert!(
-        error.to_string().contains("apt-get install ngspice"),
-        "{error}"
-    );
+    assert!(error.to_string().contains("apt-get install ngspice"), "{error}");
 }

@@ -1,0 +1,160 @@
+//! How fast the core is, and how that compares with an outside solver on the same circuits in the same run.
+//!
+//! Prints; judges nothing. One core, release build: `make bench`.
+
+use std::hint::black_box;
+use std::time::{Duration, Instant};
+
+use coldchassis_core::arrangement::{Arrangement, Values, all, read_exposure};
+use coldchassis_core::hazard::table;
+use coldchassis_core::inspection::{
+    Access, Answer, Findings, Judge, PartValue, Question, Shape, ValueId, assess,
+};
+use coldchassis_core::supply::Supply;
+use coldchassis_tests::spice::{random_cases, thevenin_batch};
+use rand::seq::IndexedRandom;
+use rand::{Rng, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+const SEED: u64 = 20_260_301;
+
+fn main() {
+    // Tables from data files are read once; that is not what is measured.
+    let supply = Supply::new(120.0, 60.0);
+    black_box(assess(&Findings::new(supply), &mut Judge::of(&Findings::new(supply))));
+    tables(&supply);
+    changes();
+    outside();
+}
+
+fn micros(time: Duration) -> f64 {
+    time.as_secs_f64() * 1e6
+}
+
+/// The full table of every arrangement, each computed on its own.
+fn tables(supply: &Supply) {
+    let values = Values::default();
+    let timed = |arrangement: &Arrangement| {
+        let runs = (0..5).map(|_| {
+            let start = Instant::now();
+            black_box(table(black_box(arrangement), supply, supply.volts, &values));
+            start.elapsed()
+        });
+        runs.min().unwrap_or_default()
+    };
+    let start = Instant::now();
+    for arrangement in all() {
+        black_box(table(black_box(arrangement), supply, supply.volts, &values));
+    }
+    let cold = start.elapsed();
+    let (slowest, which) =
+        all().iter().map(|a| (timed(a), a)).max_by_key(|(time, _)| *time).expect("there are some");
+    let rows = table(which, supply, supply.volts, &values).rows.len();
+    println!("all {} tables, each anew: {:.1} ms", all().len(), micros(cold) / 1e3);
+    println!("slowest table: {:.1} µs ({rows} rows; best of 5; {which:?})", micros(slowest));
+}
+
+/// One change to a random inspection, to the new verdict.
+fn changes() {
+    let mut rng = ChaCha8Rng::seed_from_u64(SEED);
+    let mut times: [(&str, Vec<Duration>); 4] =
+        [("answer", vec![]), ("value", vec![]), ("supply", vec![]), ("tube list", vec![])];
+    for _ in 0..500 {
+        let mut findings = random_findings(&mut rng);
+        let mut judge = Judge::of(&findings);
+        assess(&findings, &mut judge);
+        for (kind, times) in &mut times {
+            change(&mut findings, kind, &mut rng);
+            let start = Instant::now();
+            black_box(assess(black_box(&findings), &mut judge));
+            times.push(start.elapsed());
+        }
+    }
+    for (kind, times) in &mut times {
+        times.sort();
+        let at = |share: f64| micros(times[((times.len() - 1) as f64 * share) as usize]) / 1e3;
+        println!(
+            "changed {kind} to verdict, {} runs: median {:.2} ms, p99 {:.2} ms, most {:.2} ms",
+            times.len(),
+            at(0.5),
+            at(0.99),
+            at(1.0)
+        );
+    }
+}
+
+fn change(findings: &mut Findings, kind: &str, rng: &mut ChaCha8Rng) {
+    match kind {
+        "answer" => {
+            let question = *Question::ALL.choose(rng).expect("there are questions");
+            if let Some(answer) = random_answer(question, rng) {
+                findings.answers.insert(question, answer);
+            }
+        }
+        "value" => {
+            let value = *ValueId::ALL.choose(rng).expect("there are values");
+            let (low, high) =
+                if value == ValueId::NetworkResistor { (150e3, 470e3) } else { (1e-9, 0.25e-6) };
+            let value_of_part = rng.random_range(low..high);
+            findings
+                .values
+                .insert(value, PartValue { value: value_of_part, measured: rng.random() });
+        }
+        "supply" => findings.supply = random_supply(rng),
+        _ => findings.tubes = vec!["12SA7".to_owned(); rng.random_range(1..6)],
+    }
+}
+
+fn random_supply(rng: &mut ChaCha8Rng) -> Supply {
+    Supply::new(rng.random_range(90.0..260.0), if rng.random() { 50.0 } else { 60.0 })
+}
+
+fn random_findings(rng: &mut ChaCha8Rng) -> Findings {
+    let mut findings = Findings::new(random_supply(rng));
+    findings.access.insert(Access::CoverOff);
+    let share: f64 = rng.random();
+    for &question in Question::ALL {
+        if rng.random_bool(share)
+            && let Some(answer) = random_answer(question, rng)
+        {
+            findings.answers.insert(question, answer);
+        }
+    }
+    findings
+}
+
+fn random_answer(question: Question, rng: &mut ChaCha8Rng) -> Option<Answer> {
+    let entry = question.entry();
+    let id = *entry.answers.choose(rng)?;
+    match entry.shape {
+        Shape::One => Some(Answer::One(id)),
+        Shape::Several => Some(Answer::Several([id].into())),
+        Shape::Number | Shape::Tubes => None,
+    }
+}
+
+/// Thévenin equivalents of the chassis, here and by ngspice.
+fn outside() {
+    let cases = random_cases(&mut ChaCha8Rng::seed_from_u64(SEED), 1000);
+    let start = Instant::now();
+    black_box(thevenin_batch(&cases, "c"));
+    let theirs = start.elapsed();
+    let files: Vec<_> = cases
+        .iter()
+        .map(|case| read_exposure(case.exposure.clone()).expect("a random case is a valid file"))
+        .collect();
+    let start = Instant::now();
+    let mut rows = 0;
+    for file in &files {
+        rows += table(&file.arrangement, &file.supply, file.supply.volts, &file.values).rows.len();
+    }
+    let ours = start.elapsed();
+    let per_row = micros(ours) / rows as f64;
+    let per_case = micros(theirs) / cases.len() as f64;
+    println!(
+        "ngspice, whole process: {per_case:.0} µs for each of {} Thévenin equivalents; here {per_row:.2} µs \
+         for each of {rows} rows with body and outcome; ratio {:.0}",
+        cases.len(),
+        per_case / per_row
+    );
+}

@@ -1,0 +1,117 @@
+//! The ids that code and user interface build by filling in a pattern, from the lists of the core.
+
+use coldchassis_core::arrangement::{
+    Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Reach, Selector, SwitchLeg,
+};
+use coldchassis_core::hazard::{Class, Severity, Signal};
+use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, ValueId};
+
+/// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
+pub struct Expansion {
+    /// The pattern, a `{}` for each part that is filled in.
+    pub pattern: &'static str,
+    /// The ids.
+    pub ids: Vec<String>,
+    /// The variables.
+    pub variables: &'static [&'static str],
+}
+
+fn of(pattern: &'static str, parts: &[&str]) -> Expansion {
+    let ids = parts.iter().map(|part| pattern.replace("{}", part)).collect();
+    Expansion { pattern, ids, variables: &[] }
+}
+
+/// Fills the two placeholders of a pattern with every pair.
+fn pairs(pattern: &'static str, firsts: &[&str], seconds: &[&str]) -> Expansion {
+    let fill =
+        |first: &&str, second: &&str| pattern.replacen("{}", first, 1).replacen("{}", second, 1);
+    let ids = firsts.iter().flat_map(|first| seconds.iter().map(move |second| fill(first, second)));
+    Expansion { pattern, ids: ids.collect(), variables: &[] }
+}
+
+/// Every pattern that code or user interface may fill in.
+pub fn expansions() -> Vec<Expansion> {
+    [questions(), values_and_readings(), classes(), reasons(), cautions(), factors()]
+        .into_iter()
+        .flatten()
+        .collect()
+}
+
+fn questions() -> Vec<Expansion> {
+    let ids = Question::IDS;
+    let answers = Question::ALL.iter().flat_map(|question| {
+        let of = move |answer: &&str| format!("answer-{}-{answer}", question.id());
+        question.entry().answers.iter().map(of)
+    });
+    vec![
+        of("question-{}", ids),
+        of("question-{}-why", ids),
+        of("question-{}-how", ids),
+        of("finding-{}", ids),
+        Expansion { pattern: "answer-{}-{}", ids: answers.collect(), variables: &[] },
+        of("answer-{}", &["cant_tell"]),
+    ]
+}
+
+fn values_and_readings() -> Vec<Expansion> {
+    let values: Vec<&str> = ValueId::IDS.iter().copied().chain(["rated"]).collect();
+    vec![
+        of("value-{}", &values),
+        of("value-{}-why", &values),
+        of("value-{}-how", &values),
+        of("finding-value-{}", &values),
+        of("reading-{}", ReadingId::IDS),
+        of("finding-{}", ReadingId::IDS),
+    ]
+}
+
+fn classes() -> Vec<Expansion> {
+    let other_than_live: Vec<&str> =
+        Class::IDS.iter().copied().filter(|id| *id != Class::Live.id()).collect();
+    vec![
+        of("class-{}", Class::IDS),
+        of("class-{}-short", Class::IDS),
+        of("class-{}-inline", Class::IDS),
+        pairs("tag-{}-{}", Class::IDS, Basis::IDS),
+        of("permission-{}", &other_than_live),
+        pairs("permission-{}-{}", &[Class::Live.id()], Basis::IDS),
+        of("signal-{}", Signal::IDS),
+        of("severity-{}", Severity::IDS),
+        of("outcome-{}", &["breaker_trips", "behind_barrier"]),
+    ]
+}
+
+fn reasons() -> Vec<Expansion> {
+    // A live verdict with a current has two messages of its own; no line has one for both bases.
+    let stems = ["line_on_earth", "leaky", "one_fault", "two_faults", "three_faults"];
+    let mut reasons = pairs("reason-{}{}", &stems, &["", "-not_ruled_out"]);
+    reasons.variables = &["current", "leak", "fault"];
+    vec![reasons]
+}
+
+fn cautions() -> Vec<Expansion> {
+    let mut overlays = of("overlay-{}", OverlayId::IDS);
+    // Only the leak through the earth wire says a figure; saying random verdicts finds any other.
+    overlays.variables = &["current"];
+    vec![
+        overlays,
+        of("overlay-{}-why", OverlayId::IDS),
+        of("fault-{}", Fault::IDS),
+        of("fault-{}-what", Fault::IDS),
+    ]
+}
+
+fn factors() -> Vec<Expansion> {
+    vec![
+        of("isolation-{}", Isolation::IDS),
+        of("cord-{}", Cord::IDS),
+        of("near_pin-{}", NearPin::IDS),
+        of("line_capacitor-{}", LineCapacitor::IDS),
+        of("line_capacitor_class-{}", LineCapacitorClass::IDS),
+        of("switch_leg-{}", SwitchLeg::IDS),
+        of("reach-{}", Reach::IDS),
+        of("state-selector-{}", Selector::IDS),
+        // The factors that `Arrangement::contradiction` can name.
+        of("takes-possible-{}", &["near_pin", "line_capacitor", "line_capacitor_class", "reach"]),
+    ]
+}
