@@ -148,7 +148,8 @@ fn in_a_conflict_the_verdict_is_over_every_smallest_correction() {
         }
         in_conflict.update(|count| count + 1);
         let verdict = assess(&findings, &mut Judge::of(&findings));
-        let (mut oracle, left) = (Oracle::of(&findings), Subsets::of(&findings).after_corrections());
+        let (mut oracle, left) =
+            (Oracle::of(&findings), Subsets::of(&findings).after_corrections());
         let classes = (oracle.treat_as(&left), oracle.could_be(&left));
         prop_assert_eq!((verdict.treat_as, verdict.could_be), classes);
         prop_assert_eq!((verdict.next, verdict.consistent), (None, 0));

@@ -3,8 +3,8 @@
 use std::cell::Cell;
 
 use coldchassis_core::arrangement::{
-    Arrangement, ArrangementId, COUNT, Fault, FaultSet, LineCapacitorClass, LineSide, Reach, Spread,
-    State, Values, Wiring, all, states, touched, twin,
+    Arrangement, ArrangementId, COUNT, Fault, FaultSet, LineCapacitorClass, LineSide, Reach,
+    Spread, State, Values, Wiring, all, states, touched, twin,
 };
 use coldchassis_core::body::{Body, Impedance, LET_GO_MA};
 use coldchassis_core::hazard::{

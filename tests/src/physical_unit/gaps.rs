@@ -21,9 +21,6 @@ pub enum Gap {
     /// Only an aerial post is joined to the line, but loose screws were told and never traced:
     /// read as chassis metal, which can be further from the line than the post.
     AerialUnheard,
-    /// The earth wire is on the chassis and its plug has no earth contact, but the plug was not
-    /// told: read as an earthed cord.
-    EarthWireWithoutContact,
     /// An earth lift switch on a set whose chassis is on the line: read as never earthed, though
     /// its other position puts the line on earth.
     LiftedLineOnEarth,
@@ -66,12 +63,6 @@ impl PhysicalUnit {
             (Gap::CommonUnheard, self.common_unheard(chosen)),
             (Gap::HandheldUnheard, self.handheld_unheard(chosen)),
             (Gap::AerialUnheard, self.aerial_unheard(chosen)),
-            (
-                Gap::EarthWireWithoutContact,
-                is(chosen, "earth_wire", "on_chassis")
-                    && !factors.cord.is_earthed()
-                    && (told(chosen, "plug").is_none() || is(chosen, "plug", "no_plug")),
-            ),
             (
                 Gap::LiftedLineOnEarth,
                 self.earth_wire == EarthWire::LiftSwitch

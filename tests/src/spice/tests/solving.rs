@@ -55,7 +55,6 @@ Rprimary far feed_near 2.4e2
 Cwinding_far far c 5e-10
 Cwinding_near feed_near c 5e-10
 Rinsulation far c 1e8
-Cline_near feed_near c 4.7e-8
 Vline_near_short feed_near in_line_near_short 0
 Hline_near_short in_line_near_short c Vline_near_short 1e-1
 Rbody c 0 1e3
