@@ -26,6 +26,11 @@ pub fn read(path: &Path) -> Result<Vec<u8>, Problem> {
     Ok(bytes)
 }
 
+/// Refuses a record that is not there, so that listing never makes one.
+pub fn must_exist(path: &Path) -> Result<(), Problem> {
+    if path.is_file() { Ok(()) } else { Err(problem(Message::new("takes-readable-file"))) }
+}
+
 fn problem(message: Message) -> Problem {
     Problem { code: Code::BadInput, message, field: Some("file".to_owned()) }
 }

@@ -1,14 +1,18 @@
 //! `coldchassis`: the core without a window, for scripts, tests and people at a terminal.
 
+mod demo;
+mod figures;
 mod file;
+mod guide;
 mod print;
+mod surroundings;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 use coldchassis_core::words::Words;
-use coldchassis_core::workbench::{self, AssessView, Problem};
+use coldchassis_core::workbench::{self, AssessView, Problem, Workbench};
 
 /// Judge old line-powered electronics before they are plugged in.
 #[derive(Parser)]
@@ -36,14 +40,37 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Show a guided inspection of an invented radio; nothing is kept.
+    Demo,
+    /// Inspect a unit: answer question by question at the terminal.
+    Inspect {
+        /// Where to keep the record; without it nothing is kept.
+        #[arg(long)]
+        record: Option<PathBuf>,
+        /// What the unit is to be plugged into, by preset.
+        #[arg(long, default_value = "120v_60hz")]
+        supply: String,
+        /// How far you may go, besides looking from outside: cover_off, meter.
+        #[arg(long, value_delimiter = ',')]
+        access: Vec<String>,
+        /// What people call the unit.
+        #[arg(long, default_value = "")]
+        name: String,
+    },
+    /// List the units of a record.
+    List {
+        /// The record.
+        record: PathBuf,
+    },
 }
 
 /// Bad input, and anything else that keeps a command from its work.
 const FAILED: u8 = 2;
 
 fn main() -> ExitCode {
-    let words = Words::of(&std::env::var("LANG").unwrap_or_default());
-    match run(&Arguments::parse().command, &words) {
+    let locale = std::env::var("LANG").unwrap_or_default();
+    let words = Words::of(&locale);
+    match run(Arguments::parse().command, &locale, &words) {
         Ok(()) => ExitCode::SUCCESS,
         Err(problem) => {
             eprintln!("{}", problem.sentence(&words));
@@ -52,23 +79,37 @@ fn main() -> ExitCode {
     }
 }
 
-fn run(command: &Command, words: &Words) -> Result<(), Problem> {
+fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
     match command {
         Command::Assess { file, json } => {
-            let (findings, verdict) = workbench::assess_file(&file::read(file)?)?;
-            if *json {
+            let (findings, verdict) = workbench::assess_file(&file::read(&file)?)?;
+            if json {
                 print::json(&AssessView::from(&verdict))
             } else {
                 print::text(&print::tag(&workbench::tag(&findings, &verdict, words), words))
             }
         }
         Command::Exposure { file, json } => {
-            let exposure = workbench::exposure_file(&file::read(file)?)?;
-            if *json {
+            let exposure = workbench::exposure_file(&file::read(&file)?)?;
+            if json {
                 print::json(&exposure)
             } else {
                 print::text(&print::exposure(&exposure, words))
             }
+        }
+        Command::Demo => demo::play(&mut Workbench::in_memory(surroundings::of(locale))?),
+        Command::Inspect { record, supply, access, name } => {
+            let around = surroundings::of(locale);
+            let mut bench = match record {
+                Some(path) => Workbench::open(&path, around)?,
+                None => Workbench::in_memory(around)?,
+            };
+            guide::inspect(&mut bench, &supply, access, name)
+        }
+        Command::List { record } => {
+            file::must_exist(&record)?;
+            let bench = Workbench::open(&record, surroundings::of(locale))?;
+            print::text(&print::units(&bench.units(None)?, words))
         }
     }
 }

@@ -3,7 +3,9 @@
 use std::io::{ErrorKind, Write};
 
 use coldchassis_core::words::{Message, Words, milliamperes, volts};
-use coldchassis_core::workbench::{Code, ExposureView, Problem, RowView, Tag};
+use coldchassis_core::workbench::{
+    Code, ExposureView, InspectionView, Problem, QuestionView, RowView, Tag, UnitView,
+};
 use serde::Serialize;
 
 /// Width of a tag, columns: fits a phone's terminal turned sideways.
@@ -94,6 +96,55 @@ fn wrap(text: &str, columns: usize) -> Vec<String> {
     lines
 }
 
+/// A paragraph with a blank line before it.
+pub fn paragraph(text: &str) -> String {
+    format!("\n{}", wrap(text, COLUMNS).join("\n"))
+}
+
+/// A question with why, how and its numbered answers.
+pub fn question(question: &QuestionView, words: &Words) -> String {
+    let mut lines = vec![paragraph(&format!("? {}", question.text))];
+    lines.extend(wrapped(&question.why, "  "));
+    lines.extend(wrapped(&question.how, "  "));
+    if let Some(caution) = &question.caution {
+        lines.extend(wrapped(caution, "  ! "));
+    }
+    for (place, answer) in question.answers.iter().enumerate() {
+        lines.push(format!("  {:2}  {}", place + 1, answer.text));
+    }
+    if question.answers.is_empty() {
+        lines.push(format!("  {}", words.say_id("guide-figure")));
+    }
+    lines.join("\n")
+}
+
+/// What was answered and what it leaves.
+pub fn answered(found: &str, after: &InspectionView, words: &Words) -> String {
+    let classes = after.classes.iter();
+    let classes =
+        classes.map(|class| Message::new(format!("class-{}-short", class.id()))).collect();
+    let left = Message::new("guide-still-possible")
+        .list("classes", classes)
+        .text("count", after.verdict.consistent.to_string());
+    let found = if found.is_empty() { String::new() } else { format!("  > {found}\n") };
+    format!("{found}  {}", words.say(&left))
+}
+
+/// The units of a record, a line each.
+pub fn units(units: &[UnitView], words: &Words) -> String {
+    if units.is_empty() {
+        return words.say_id("list-empty");
+    }
+    let line = |unit: &UnitView| {
+        let class = unit.treat_as.as_ref().map_or_else(
+            || words.say_id("list-not-judged"),
+            |class| words.say_id(&format!("class-{class}-short")),
+        );
+        format!("{}  {:10}  {}  {}", unit.label, class, unit.name, unit.place)
+    };
+    units.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
 /// An exposure table as text.
 pub fn exposure(view: &ExposureView, words: &Words) -> String {
     let mut lines = vec![
@@ -114,15 +165,24 @@ fn exposure_row(row: &RowView, words: &Words) -> String {
         ("touch", Some(open)) => format!("{:>10} {:>10}", milliamperes(row.touch_ma), volts(open)),
         (outcome, _) => format!("{:>21}", words.say_id(&format!("outcome-{outcome}"))),
     };
-    let faults = if row.faults.is_empty() {
+    let faults: Vec<Message> =
+        row.faults.iter().map(|fault| Message::new(format!("fault-{fault}"))).collect();
+    let faults = if faults.is_empty() {
         words.say_id("exposure-as-found")
     } else {
-        row.faults.join(" + ")
+        words.say(&Message::new("list").list("items", faults))
     };
-    format!(
-        "{:6} {:3} {:4} {outcome}  {faults}",
-        row.state.plug,
-        row.state.switch,
-        row.state.selector.unwrap_or("-"),
-    )
+    let state = words.say(
+        &Message::new("exposure-state")
+            .message("plug", Message::new(format!("exposure-{}", row.state.plug)))
+            .message("switch", Message::new(format!("state-switch-{}", row.state.switch)))
+            .message(
+                "selector",
+                match row.state.selector {
+                    Some(selector) => Message::new(format!("exposure-selector-{selector}")),
+                    None => Message::new("exposure-no-selector"),
+                },
+            ),
+    );
+    format!("{state:24} {outcome}  {faults}")
 }

@@ -165,10 +165,7 @@ impl Change {
         let Some(value) = value.filter(|value| !value.is_null()) else {
             return Self::Withdrawn { subject };
         };
-        known(&subject, value).unwrap_or_else(|| Self::Other {
-            value: value.clone(),
-            subject,
-        })
+        known(&subject, value).unwrap_or_else(|| Self::Other { value: value.clone(), subject })
     }
 
     pub(super) fn level(&self) -> Level {

@@ -51,19 +51,11 @@ impl Event {
 
     /// The event that speaks through this one: itself, or what it puts back.
     pub(super) fn spoken_by(&self) -> Option<Uuid> {
-        if self.undoes.is_some() {
-            self.restores
-        } else {
-            Some(self.id)
-        }
+        if self.undoes.is_some() { self.restores } else { Some(self.id) }
     }
 
     pub(super) fn key(&self) -> Key {
-        Key {
-            unit: self.unit,
-            inspection: self.inspection,
-            subject: self.subject.clone(),
-        }
+        Key { unit: self.unit, inspection: self.inspection, subject: self.subject.clone() }
     }
 
     pub(super) fn from_row(row: &Row<'_>) -> rusqlite::Result<Self> {
@@ -96,10 +88,7 @@ impl Event {
             (self.restores == Some(self.id), "restores"),
             (self.restores.is_some() && self.undoes.is_none(), "restores"),
             (self.is_tombstone() && self.change.is_none(), "change"),
-            (
-                self.is_tombstone() && self.inspection.is_some(),
-                "inspection",
-            ),
+            (self.is_tombstone() && self.inspection.is_some(), "inspection"),
         ];
         let id = self.id;
         match bad.into_iter().find(|(is_bad, _)| *is_bad) {
@@ -133,19 +122,11 @@ pub(super) struct Key {
 
 impl Key {
     pub fn of_unit(unit: Uuid, subject: &str) -> Self {
-        Self {
-            unit,
-            inspection: None,
-            subject: subject.to_owned(),
-        }
+        Self { unit, inspection: None, subject: subject.to_owned() }
     }
 
     pub fn of_inspection(unit: Uuid, inspection: Uuid, subject: &str) -> Self {
-        Self {
-            unit,
-            inspection: Some(inspection),
-            subject: subject.to_owned(),
-        }
+        Self { unit, inspection: Some(inspection), subject: subject.to_owned() }
     }
 }
 

@@ -36,11 +36,7 @@ impl Iterator for Outgoing<'_> {
 impl Store {
     /// All events but those of the demonstration.
     pub fn events_for_exchange(&self) -> Outgoing<'_> {
-        Outgoing {
-            store: self,
-            page: VecDeque::new(),
-            after: 0,
-        }
+        Outgoing { store: self, page: VecDeque::new(), after: 0 }
     }
 
     /// Takes in events of other devices: all that are good, or none.

@@ -110,9 +110,8 @@ pub(super) fn of_unit(conn: &Connection, unit: Uuid) -> Result<Vec<Event>> {
 /// A page of what may leave this device, after a place in the log.
 pub(super) fn page(conn: &Connection, after: i64, rows: i64) -> Result<Vec<(i64, Event)>> {
     let mut statement = conn.prepare_cached(include_str!("sql/event_for_exchange.sql"))?;
-    let found = statement.query_map([after, rows], |row| {
-        Ok((row.get("seq")?, Event::from_row(row)?))
-    })?;
+    let found =
+        statement.query_map([after, rows], |row| Ok((row.get("seq")?, Event::from_row(row)?)))?;
     Ok(found.collect::<rusqlite::Result<_>>()?)
 }
 

@@ -120,11 +120,7 @@ fn key(action: &Action, change: &Change) -> Result<Key> {
         }
         Level::Inspection => action.inspection,
     };
-    Ok(Key {
-        unit: action.unit,
-        inspection,
-        subject,
-    })
+    Ok(Key { unit: action.unit, inspection, subject })
 }
 
 /// A unit is deleted and its number given in one way only.

@@ -27,13 +27,7 @@ pub(super) struct NumberClaim {
 impl NumberClaim {
     pub fn new(unit: Uuid, number: Option<u32>, at: i64, event: Uuid, demo: bool) -> Self {
         let number = number.filter(|n| *n <= LARGEST).unwrap_or(0);
-        Self {
-            unit,
-            number,
-            at,
-            event,
-            demo,
-        }
+        Self { unit, number, at, event, demo }
     }
 
     fn rank(&self) -> (i64, Uuid, Uuid) {
@@ -49,9 +43,8 @@ pub(super) fn assign(claims: &[NumberClaim]) -> BTreeMap<Uuid, u32> {
     for demo in [false, true] {
         let mut group: Vec<_> = claims.iter().filter(|claim| claim.demo == demo).collect();
         group.sort_by_key(|claim| claim.rank());
-        let (kept, moved): (Vec<_>, Vec<_>) = group
-            .into_iter()
-            .partition(|claim| claim.number > 0 && taken.insert(claim.number));
+        let (kept, moved): (Vec<_>, Vec<_>) =
+            group.into_iter().partition(|claim| claim.number > 0 && taken.insert(claim.number));
         given.extend(kept.iter().map(|claim| (claim.unit, claim.number)));
         for claim in moved {
             let free = (claim.number.saturating_add(1)..).find(|n| taken.insert(*n));
@@ -136,7 +129,6 @@ fn claim_from_row(row: &Row<'_>) -> rusqlite::Result<Option<NumberClaim>> {
 
 fn set(conn: &Connection, unit: Uuid, number: Option<u32>) -> Result<()> {
     let sql = include_str!("sql/unit_set_number.sql");
-    conn.prepare_cached(sql)?
-        .execute(params![Id(unit), number])?;
+    conn.prepare_cached(sql)?.execute(params![Id(unit), number])?;
     Ok(())
 }

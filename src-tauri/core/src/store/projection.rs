@@ -75,10 +75,7 @@ pub(super) fn refresh(conn: &Connection, touched: Touched) -> Result<Changed> {
 pub(super) fn rebuild(conn: &Connection) -> Result<()> {
     // Inspections and findings go with their unit.
     conn.execute(include_str!("sql/unit_drop_all.sql"), [])?;
-    let touched = Touched {
-        keys: keys(conn)?,
-        ..Touched::default()
-    };
+    let touched = Touched { keys: keys(conn)?, ..Touched::default() };
     refresh(conn, touched)?;
     Ok(())
 }
@@ -229,8 +226,7 @@ fn refresh_inspection(conn: &Connection, unit: Uuid, inspection: Uuid) -> Result
     let key = |subject| Key::of_inspection(unit, inspection, subject);
     let Some(changed_at) = inspection_changed(conn, unit, inspection)? else {
         let sql = include_str!("sql/inspection_drop.sql");
-        conn.prepare_cached(sql)?
-            .execute([Id(unit), Id(inspection)])?;
+        conn.prepare_cached(sql)?.execute([Id(unit), Id(inspection)])?;
         return Ok(());
     };
     let started = live_speaker(conn, &key(INSPECTION_STARTED))?;

@@ -36,10 +36,7 @@ impl Store {
                 touched.add_unit(unit);
             }
             let changed = projection::refresh(conn, touched)?;
-            Ok(Changed {
-                subjects: Default::default(),
-                ..changed
-            })
+            Ok(Changed { subjects: Default::default(), ..changed })
         })?;
         self.wipe();
         Ok(changed)

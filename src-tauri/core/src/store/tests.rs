@@ -26,13 +26,7 @@ impl Device {
     }
 
     pub fn with(store: Store, name: &'static str, tag: u8) -> Self {
-        Self {
-            store,
-            name,
-            at: 1_000_000,
-            tag,
-            drawn: 0,
-        }
+        Self { store, name, at: 1_000_000, tag, drawn: 0 }
     }
 
     pub fn id(&mut self) -> Uuid {
@@ -68,16 +62,8 @@ impl Device {
     pub fn create(&mut self, name: &str, demo: bool) -> Uuid {
         let unit = self.id();
         let number = self.store.next_number().unwrap();
-        let changes = vec![
-            Change::UnitCreated { number },
-            Change::UnitName(name.to_owned()),
-        ];
-        let action = Action {
-            unit,
-            inspection: None,
-            changes,
-            demo,
-        };
+        let changes = vec![Change::UnitCreated { number }, Change::UnitName(name.to_owned())];
+        let action = Action { unit, inspection: None, changes, demo };
         self.act(&action).unwrap();
         unit
     }
@@ -162,19 +148,11 @@ pub(super) fn finding(key: &str, value: Value) -> Change {
 }
 
 pub(super) fn of_unit(unit: Uuid, changes: Vec<Change>) -> Action {
-    Action {
-        unit,
-        inspection: None,
-        changes,
-        demo: false,
-    }
+    Action { unit, inspection: None, changes, demo: false }
 }
 
 pub(super) fn in_inspection(unit: Uuid, inspection: Uuid, changes: Vec<Change>) -> Action {
-    Action {
-        inspection: Some(inspection),
-        ..of_unit(unit, changes)
-    }
+    Action { inspection: Some(inspection), ..of_unit(unit, changes) }
 }
 
 /// A device with a unit and an inspection of it.
@@ -203,10 +181,7 @@ pub(super) fn rows_of(conn: &Connection, table: &str) -> Vec<String> {
     let cell = |row: &rusqlite::Row<'_>, at| row.get::<_, rusqlite::types::Value>(at).unwrap();
     let row = |row: &rusqlite::Row<'_>| {
         let cells = (0..columns).map(|at| format!("{:?}", cell(row, at)));
-        Ok(format!(
-            "{table}: {}",
-            cells.collect::<Vec<_>>().join(" | ")
-        ))
+        Ok(format!("{table}: {}", cells.collect::<Vec<_>>().join(" | ")))
     };
     let mut rows: Vec<_> = statement.query_map([], row).unwrap().flatten().collect();
     rows.sort();

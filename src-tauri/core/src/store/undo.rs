@@ -116,10 +116,7 @@ fn creates(events: &[Event]) -> bool {
 
 /// A creation is only taken back when it is all that is left of the unit.
 fn may_uncreate(conn: &Connection, unit: Uuid, device: &str, intent: Uuid) -> Result<bool> {
-    let whole = Scope {
-        unit,
-        inspection: None,
-    };
+    let whole = Scope { unit, inspection: None };
     let sql = include_str!("sql/undo_candidates.sql");
     let is_last = candidates(conn, sql, whole, device)?.first() == Some(&intent);
     Ok(is_last && !log::has_other_device(conn, unit, device)?)
@@ -170,11 +167,7 @@ fn reverse(
         let restores = before.as_ref().map(|event| event.id);
         let change = before.and_then(|event| event.change);
         let draft = log::draft(conn, stamp, key, change, ids())?;
-        let event = Event {
-            undoes: Some(intent),
-            restores,
-            ..draft
-        };
+        let event = Event { undoes: Some(intent), restores, ..draft };
         log::append(conn, &event)?;
         touched.add(&event);
     }

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::fields::FieldError;
+use crate::store::StoreError;
 use crate::words::{Message, Words};
 
 /// The kinds of trouble a shell tells apart.
@@ -49,6 +50,40 @@ impl Problem {
                 &Message::new("error-field")
                     .text("field", field.clone())
                     .message("takes", self.message.clone()),
+            ),
+        }
+    }
+}
+
+impl Problem {
+    /// There is no such unit.
+    pub fn no_unit() -> Self {
+        Self::new(Code::NotFound, Message::new("error-no-unit"))
+    }
+
+    /// There is no such inspection.
+    pub fn no_inspection() -> Self {
+        Self::new(Code::NotFound, Message::new("error-no-inspection"))
+    }
+}
+
+impl From<StoreError> for Problem {
+    fn from(error: StoreError) -> Self {
+        match error {
+            StoreError::NewerFile { found, known } => Self::new(
+                Code::NewerFile,
+                Message::new("error-newer-file")
+                    .text("found", found.to_string())
+                    .text("known", known.to_string()),
+            ),
+            StoreError::NotOurFile => {
+                Self::new(Code::NotOurFile, Message::new("error-not-our-file"))
+            }
+            StoreError::NoSuchUnit(_) => Self::no_unit(),
+            StoreError::NoSuchInspection(_) | StoreError::OtherUnit(_) => Self::no_inspection(),
+            other => Self::new(
+                Code::Storage,
+                Message::new("error-storage").text("detail", other.to_string()),
             ),
         }
     }

@@ -3,13 +3,24 @@
 //! Shells hold no rule of their own. Everything a run depends on besides its input, the store, the
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
+mod commands;
+mod demo;
 mod error;
 mod file_views;
+mod session;
 mod tag;
+mod views;
 
+pub use commands::NewUnit;
+pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};
 pub use file_views::{
     AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
     assess_file, exposure_file,
 };
+pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};
+pub use views::{
+    AnswerView, FindingView, InspectionView, PresetView, QuestionView, UnitView, presets,
+    question_view,
+};

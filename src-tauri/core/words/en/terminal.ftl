@@ -12,3 +12,25 @@ outcome-breaker_trips = breaker trips
 outcome-behind_barrier = behind a barrier
 
 error-cannot-print = The result could not be printed.
+
+exposure-state = { $plug }, { $switch }{ $selector }
+exposure-first = pin A hot
+exposure-second = pin B hot
+exposure-no-selector = { "" }
+exposure-selector-near = , to near leg
+exposure-selector-far = , to far leg
+
+list-empty = No units in this record yet.
+list-not-judged = not judged
+
+guide-keys = Type the number of your answer (several with commas, where several may be true), ? if you cannot tell, u to undo, q to stop.
+guide-prompt = >
+guide-not-understood = That is none of the answers. Type a number from the list, ?, u or q.
+guide-figure = Type the value as printed, such as 0.047u, 47n or 220k; put "m " before it if you measured it; ? to leave it open.
+guide-still-possible = Still possible: { $classes } ({ $count } arrangements)
+guide-also = Nothing more you can see from here can better the class. These answers add cautions of their own.
+
+demo-intro = A demonstration: an invented radio on a flea market, inspected question by question. Nothing is kept.
+demo-cover-off = At home, with the cover off:
+demo-also = Nothing more can better the class. These answers add cautions of their own:
+demo-end = That was the demonstration. To inspect a unit of your own: coldchassis inspect --access cover_off --record my.coldchassis

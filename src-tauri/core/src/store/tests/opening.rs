@@ -16,9 +16,8 @@ fn contents(folder: &Path) -> Folder {
 }
 
 fn pragma(conn: &Connection, name: &str) -> String {
-    let value: rusqlite::types::Value = conn
-        .query_row(&format!("PRAGMA {name}"), [], |row| row.get(0))
-        .unwrap();
+    let value: rusqlite::types::Value =
+        conn.query_row(&format!("PRAGMA {name}"), [], |row| row.get(0)).unwrap();
     match value {
         rusqlite::types::Value::Integer(number) => number.to_string(),
         rusqlite::types::Value::Text(text) => text,
@@ -31,10 +30,7 @@ fn the_schema_version_is_pinned_to_the_migrations() {
     let mut conn = Connection::open_in_memory().unwrap();
     migrations().unwrap().to_latest(&mut conn).unwrap();
     assert_eq!(pragma(&conn, "user_version"), SCHEMA_VERSION.to_string());
-    assert_eq!(
-        SCHEMA_VERSION, 1,
-        "a new migration needs a new number here and an old-to-new test"
-    );
+    assert_eq!(SCHEMA_VERSION, 1, "a new migration needs a new number here and an old-to-new test");
     migrations().unwrap().validate().unwrap();
 }
 
@@ -79,13 +75,7 @@ fn a_newer_file_is_refused_and_left_as_it_was() {
     drop(newer);
     let before = contents(folder.path());
     let refused = Store::open(&path).unwrap_err();
-    assert!(matches!(
-        refused,
-        StoreError::NewerFile {
-            found: 99,
-            known: SCHEMA_VERSION
-        }
-    ));
+    assert!(matches!(refused, StoreError::NewerFile { found: 99, known: SCHEMA_VERSION }));
     assert_eq!(contents(folder.path()), before);
     assert_eq!(before.len(), 1);
 }
@@ -97,16 +87,11 @@ fn a_newer_file_is_refused_while_its_own_app_has_it_open() {
     drop(Store::open(&path).unwrap());
     let newer = Connection::open(&path).unwrap();
     newer.pragma_update(None, "user_version", 99).unwrap();
-    newer
-        .pragma_update(None, "wal_checkpoint", "TRUNCATE")
-        .unwrap();
+    newer.pragma_update(None, "wal_checkpoint", "TRUNCATE").unwrap();
     newer.execute("CREATE TABLE later (x)", []).unwrap();
     let before = contents(folder.path());
     assert_eq!(before.len(), 3, "the file, its log and its index");
-    assert!(matches!(
-        Store::open(&path),
-        Err(StoreError::NewerFile { .. })
-    ));
+    assert!(matches!(Store::open(&path), Err(StoreError::NewerFile { .. })));
     assert_eq!(contents(folder.path()), before);
 }
 
@@ -123,10 +108,7 @@ fn files_of_others_are_refused_and_left_as_they_were() {
     let before = contents(folder.path());
     for name in ["letter", "long", "magic", "foreign"] {
         let refused = Store::open(&path(name)).unwrap_err();
-        assert!(
-            matches!(refused, StoreError::NotOurFile),
-            "{name}: {refused}"
-        );
+        assert!(matches!(refused, StoreError::NotOurFile), "{name}: {refused}");
     }
     assert_eq!(contents(folder.path()), before);
     assert!(matches!(Store::open(folder.path()), Err(StoreError::Io(_))));
@@ -150,10 +132,7 @@ fn an_older_file_in_wal_mode_is_brought_up() {
     old.pragma_update(None, "journal_mode", "WAL").unwrap();
     drop(old);
     let _open = Store::open(&path).unwrap();
-    assert_eq!(
-        std::fs::read(&path).unwrap()[60..64],
-        SCHEMA_VERSION.to_be_bytes()
-    );
+    assert_eq!(std::fs::read(&path).unwrap()[60..64], SCHEMA_VERSION.to_be_bytes());
 }
 
 #[test]
@@ -163,11 +142,7 @@ fn reopening_keeps_everything() {
     let mut device = Device::with(Store::open(&path).unwrap(), "bench", 1);
     let unit = device.create("Kitchen radio", false);
     let inspection = device.inspect(unit);
-    device.find(
-        (unit, inspection),
-        "values.line_capacitor",
-        json!({"farads": 4.7e-8}),
-    );
+    device.find((unit, inspection), "values.line_capacitor", json!({"farads": 4.7e-8}));
     let before = (rows(&device.store, "event"), projections(&device.store));
     // Another connection sees it before the first is closed: it was committed.
     let beside = Connection::open(&path).unwrap();

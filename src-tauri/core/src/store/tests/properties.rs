@@ -166,24 +166,17 @@ fn winning_answers(events: &[Event]) -> BTreeMap<(Uuid, String), Value> {
         let Some(inspection) = event.inspection else {
             continue;
         };
-        if events
-            .iter()
-            .any(|e| e.supersedes == Some(event.id) && same(e, event))
-        {
+        if events.iter().any(|e| e.supersedes == Some(event.id) && same(e, event)) {
             continue;
         }
-        let best = best
-            .entry((inspection, event.subject.clone()))
-            .or_insert(event);
+        let best = best.entry((inspection, event.subject.clone())).or_insert(event);
         if (event.at, event.id) > (best.at, best.id) {
             *best = event;
         }
     }
     let answer = |(key, event): ((Uuid, String), &Event)| Some((key, event.change.clone()?));
     let answers = best.into_iter().filter_map(answer);
-    answers
-        .filter(|((_, subject), _)| subject.starts_with("finding."))
-        .collect()
+    answers.filter(|((_, subject), _)| subject.starts_with("finding.")).collect()
 }
 
 fn shown_answers(store: &Store) -> BTreeMap<(Uuid, String), Value> {

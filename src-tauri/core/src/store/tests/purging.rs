@@ -19,14 +19,9 @@ fn fill(device: &mut Device) -> (Uuid, Uuid) {
     let changes = vec![
         Change::UnitPlace(SECRETS[1].to_owned()),
         finding("notes.plug", json!(SECRETS[3])),
-        Change::PhotoAdded {
-            photo,
-            row: json!({"file": SECRETS[4]}),
-        },
+        Change::PhotoAdded { photo, row: json!({"file": SECRETS[4]}) },
     ];
-    device
-        .act(&in_inspection(unit, inspection, changes))
-        .unwrap();
+    device.act(&in_inspection(unit, inspection, changes)).unwrap();
     let verdict = Verdict {
         inspection,
         engine_version: "0.1.0".to_owned(),
@@ -40,11 +35,7 @@ fn fill(device: &mut Device) -> (Uuid, Uuid) {
 fn holds(folder: &Path, text: &str) -> bool {
     let files = std::fs::read_dir(folder).unwrap();
     let bytes = files.map(|file| std::fs::read(file.unwrap().path()).unwrap());
-    let found = |bytes: Vec<u8>| {
-        bytes
-            .windows(text.len())
-            .any(|part| part == text.as_bytes())
-    };
+    let found = |bytes: Vec<u8>| bytes.windows(text.len()).any(|part| part == text.as_bytes());
     bytes.into_iter().any(found)
 }
 
@@ -67,10 +58,7 @@ fn a_deleted_unit_leaves_nothing_personal_in_the_file() {
     let changed = device.delete(unit).unwrap();
     assert!(changed.units.contains(&unit));
     for text in SECRETS {
-        assert!(
-            !has_row_text(&device.store, text),
-            "{text} is left in a row"
-        );
+        assert!(!has_row_text(&device.store, text), "{text} is left in a row");
         assert!(!holds(folder.path(), text), "{text} is left in the file");
     }
     assert_eq!(device.store.unit(unit).unwrap(), None);
@@ -98,20 +86,14 @@ fn what_comes_later_for_a_deleted_unit_stays_out() {
     // The tombstone purges the other device as well.
     there.store.append_foreign(here.outgoing()).unwrap();
     assert_eq!(there.store.unit(unit).unwrap(), None);
-    assert_eq!(
-        there.store.events(unit).unwrap(),
-        here.store.events(unit).unwrap()
-    );
+    assert_eq!(there.store.events(unit).unwrap(), here.store.events(unit).unwrap());
 }
 
 #[test]
 fn a_tombstone_cannot_be_purged_or_deleted_again() {
     let (mut device, unit, _) = bench();
     device.delete(unit).unwrap();
-    assert!(matches!(
-        device.delete(unit),
-        Err(StoreError::NoSuchUnit(_))
-    ));
+    assert!(matches!(device.delete(unit), Err(StoreError::NoSuchUnit(_))));
     let conn = &device.store.conn;
     let sql = "INSERT INTO purge_permit (unit) SELECT unit FROM event";
     conn.execute(sql, []).unwrap();
@@ -159,10 +141,7 @@ fn events_that_call_themselves_demonstration_are_not_taken_in() {
     let (here, unit, _) = bench();
     let mut there = Device::new("phone", 2);
     let sent = here.outgoing().into_iter();
-    let flagged = sent.map(|event| Event {
-        demo: true,
-        ..event
-    });
+    let flagged = sent.map(|event| Event { demo: true, ..event });
     let changed = there.store.append_foreign(flagged).unwrap();
     assert!(changed.events.is_empty() && changed.skipped > 0);
     assert_eq!(there.store.unit(unit).unwrap(), None);

@@ -25,10 +25,7 @@ fn an_action_is_stored_whole_and_says_what_it_changed() {
     assert_eq!(findings[0].author, "Inspector of bench");
     assert_eq!(findings[1].value, json!(0.4));
     let latest = device.store.latest_inspection(unit).unwrap().unwrap();
-    assert_eq!(
-        (latest.id, latest.access),
-        (inspection, Some(json!(["outside"])))
-    );
+    assert_eq!((latest.id, latest.access), (inspection, Some(json!(["outside"]))));
 }
 
 #[test]
@@ -39,13 +36,7 @@ fn a_bad_change_leaves_nothing_of_its_action() {
     let bad = finding("answers.with space", json!("x"));
     let action = in_inspection(unit, inspection, vec![good.clone(), bad]);
     let refused = device.act(&action).unwrap_err();
-    assert!(matches!(
-        refused,
-        StoreError::BadEvent {
-            field: "subject",
-            ..
-        }
-    ));
+    assert!(matches!(refused, StoreError::BadEvent { field: "subject", .. }));
     let twice = in_inspection(unit, inspection, vec![good.clone(), good.clone()]);
     assert!(matches!(device.act(&twice), Err(StoreError::Repeated(_))));
     let astray = device.act(&of_unit(unit, vec![good]));
@@ -65,11 +56,7 @@ fn only_what_is_there_can_be_changed_and_only_once_created() {
     assert!(matches!(missing, Err(StoreError::NoSuchInspection(id)) if id == nobody));
     let again = device.act(&of_unit(unit, vec![Change::UnitCreated { number: 9 }]));
     assert!(matches!(again, Err(StoreError::AlreadyThere(id)) if id == unit));
-    let again = device.act(&in_inspection(
-        unit,
-        inspection,
-        vec![Change::InspectionStarted],
-    ));
+    let again = device.act(&in_inspection(unit, inspection, vec![Change::InspectionStarted]));
     assert!(matches!(again, Err(StoreError::AlreadyThere(id)) if id == inspection));
     let astray = device.act(&in_inspection(other, inspection, name));
     assert!(matches!(astray, Err(StoreError::OtherUnit(id)) if id == inspection));
@@ -100,15 +87,9 @@ fn the_same_intent_twice_is_stored_once() {
 fn a_repeated_id_of_our_own_is_refused() {
     let (mut device, unit, _) = bench();
     let taken = device.outgoing()[0].id;
-    let (stamp, action) = (
-        device.stamp(),
-        of_unit(unit, vec![Change::UnitKind("x".into())]),
-    );
+    let (stamp, action) = (device.stamp(), of_unit(unit, vec![Change::UnitKind("x".into())]));
     let refused = device.store.append(&stamp, &action, &mut || taken);
-    assert!(matches!(
-        refused,
-        Err(StoreError::BadEvent { field: "id", .. })
-    ));
+    assert!(matches!(refused, Err(StoreError::BadEvent { field: "id", .. })));
 }
 
 #[test]
@@ -164,9 +145,7 @@ fn a_withdrawn_finding_is_gone() {
     device.find((unit, inspection), "tubes", json!(["35Z5GT"]));
     let subject = "finding.tubes".to_owned();
     let withdrawal = vec![Change::Withdrawn { subject }];
-    device
-        .act(&in_inspection(unit, inspection, withdrawal))
-        .unwrap();
+    device.act(&in_inspection(unit, inspection, withdrawal)).unwrap();
     assert_eq!(device.values(inspection), []);
 }
 
@@ -193,11 +172,7 @@ fn the_triggers_refuse_any_other_change_of_the_log() {
 #[test]
 fn changes_come_back_as_they_were_stored() {
     let photo = v7(1, 2, 3);
-    let claim = Claim {
-        number: 7,
-        created_at: 12,
-        created_event: photo,
-    };
+    let claim = Claim { number: 7, created_at: 12, created_event: photo };
     let (text, value) = ("x".to_owned(), json!({"volts": 120.0}));
     let changes = [
         Change::UnitCreated { number: 42 },
@@ -209,33 +184,13 @@ fn changes_come_back_as_they_were_stored() {
         Change::UnitDeleted(claim),
         Change::InspectionStarted,
         Change::InspectionAccess(vec![text.clone()]),
-        finding(
-            "values.line_capacitor",
-            json!({"farads": 4.7e-8, "measured": true}),
-        ),
-        Change::PhotoAdded {
-            photo,
-            row: value.clone(),
-        },
-        Change::PhotoCaptioned {
-            photo,
-            text: text.clone(),
-        },
-        Change::PhotoMarked {
-            photo,
-            marks: value.clone(),
-        },
-        Change::Withdrawn {
-            subject: "unit.name".to_owned(),
-        },
-        Change::Other {
-            subject: "unit.owner_from_later".to_owned(),
-            value,
-        },
-        Change::Other {
-            subject: "unit.name".to_owned(),
-            value: json!(5),
-        },
+        finding("values.line_capacitor", json!({"farads": 4.7e-8, "measured": true})),
+        Change::PhotoAdded { photo, row: value.clone() },
+        Change::PhotoCaptioned { photo, text: text.clone() },
+        Change::PhotoMarked { photo, marks: value.clone() },
+        Change::Withdrawn { subject: "unit.name".to_owned() },
+        Change::Other { subject: "unit.owner_from_later".to_owned(), value },
+        Change::Other { subject: "unit.name".to_owned(), value: json!(5) },
     ];
     for change in changes {
         let read = Change::read(&change.subject(), change.value().as_ref());
@@ -249,10 +204,7 @@ fn changes_come_back_as_they_were_stored() {
 fn what_a_later_version_sets_is_kept_and_passed_on() {
     let (mut device, unit, _) = bench();
     let subject = "unit.colour_from_later".to_owned();
-    let change = Change::Other {
-        subject,
-        value: json!({"hue": 3}),
-    };
+    let change = Change::Other { subject, value: json!({"hue": 3}) };
     device.act(&of_unit(unit, vec![change.clone()])).unwrap();
     let kept = device.outgoing().into_iter().map(|event| event.typed());
     assert!(kept.collect::<Vec<_>>().contains(&change));
@@ -272,30 +224,15 @@ fn units_are_found_by_words_number_kind_and_state() {
         let units = device.store.units(&filter).unwrap();
         units.into_iter().map(|unit| unit.id).collect()
     };
-    let text = |text: &str| UnitFilter {
-        text: Some(text.to_owned()),
-        ..UnitFilter::default()
-    };
+    let text = |text: &str| UnitFilter { text: Some(text.to_owned()), ..UnitFilter::default() };
     assert_eq!(find(UnitFilter::default()), [second, first]);
     assert_eq!(find(text("BLUE übung")), [first]);
     assert_eq!(find(text("u-0002")), [second]);
     assert!(find(text("blue stage")).is_empty());
     let kind = Some("instrument_amplifier".to_owned());
-    assert_eq!(
-        find(UnitFilter {
-            kind,
-            ..UnitFilter::default()
-        }),
-        [second]
-    );
+    assert_eq!(find(UnitFilter { kind, ..UnitFilter::default() }), [second]);
     let state = Some("sold".to_owned());
-    assert!(
-        find(UnitFilter {
-            state,
-            ..UnitFilter::default()
-        })
-        .is_empty()
-    );
+    assert!(find(UnitFilter { state, ..UnitFilter::default() }).is_empty());
 }
 
 #[test]
@@ -313,10 +250,7 @@ fn verdicts_are_kept_as_they_were() {
     }
     device.store.rebuild_projections().unwrap();
     assert_eq!(device.store.verdicts(inspection).unwrap(), kept);
-    let astray = Verdict {
-        inspection: device.id(),
-        ..verdict("0.1.0", "live")
-    };
+    let astray = Verdict { inspection: device.id(), ..verdict("0.1.0", "live") };
     let refused = device.store.save_verdict(&astray);
     assert!(matches!(refused, Err(StoreError::NoSuchInspection(_))));
 }

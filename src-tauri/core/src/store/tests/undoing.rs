@@ -13,9 +13,7 @@ fn each_undo_takes_back_one_action_and_each_redo_does_it_again() {
         finding("answers.back", json!("fitted")),
         finding("answers.plug", json!("battery_only")),
     ];
-    device
-        .act(&in_inspection(unit, inspection, changes))
-        .unwrap();
+    device.act(&in_inspection(unit, inspection, changes)).unwrap();
 
     let changed = device.undo(unit, Some(inspection)).unwrap();
     assert_eq!(changed.events.len(), 2);
@@ -23,18 +21,12 @@ fn each_undo_takes_back_one_action_and_each_redo_does_it_again() {
     device.undo(unit, Some(inspection)).unwrap();
     let restored = device.store.findings(inspection).unwrap()[0].clone();
     assert_eq!(restored.value, original.value);
-    assert_eq!(
-        (restored.author, restored.at),
-        (original.author, original.at)
-    );
+    assert_eq!((restored.author, restored.at), (original.author, original.at));
     device.undo(unit, Some(inspection)).unwrap();
     assert_eq!(device.values(inspection), []);
 
     device.redo(unit, Some(inspection)).unwrap();
-    assert_eq!(
-        device.values(inspection),
-        answers(&[("plug", "three_pins")])
-    );
+    assert_eq!(device.values(inspection), answers(&[("plug", "three_pins")]));
     device.redo(unit, Some(inspection)).unwrap();
     device.redo(unit, Some(inspection)).unwrap();
     let all = answers(&[("back", "fitted"), ("plug", "battery_only")]);
@@ -47,10 +39,7 @@ fn each_undo_takes_back_one_action_and_each_redo_does_it_again() {
 #[test]
 fn after_something_new_there_is_nothing_to_redo() {
     let (mut device, unit, inspection) = bench();
-    let scope = Scope {
-        unit,
-        inspection: Some(inspection),
-    };
+    let scope = Scope { unit, inspection: Some(inspection) };
     device.find((unit, inspection), "answers.back", json!("fitted"));
     device.undo(unit, Some(inspection)).unwrap();
     assert!(device.store.next_redo(scope, "bench").unwrap().is_some());
@@ -67,16 +56,9 @@ fn the_same_undo_twice_takes_back_one_action() {
     device.find(place, "answers.back", json!("fitted"));
     device.find(place, "answers.fuse", json!("none"));
     let (stamp, id) = (device.stamp(), device.id());
-    let scope = Scope {
-        unit,
-        inspection: None,
-    };
+    let scope = Scope { unit, inspection: None };
     for _ in 0..2 {
-        device
-            .store
-            .undo(&stamp, scope, &mut || id)
-            .unwrap()
-            .unwrap();
+        device.store.undo(&stamp, scope, &mut || id).unwrap().unwrap();
     }
     assert_eq!(device.values(inspection), answers(&[("back", "fitted")]));
 }
@@ -114,10 +96,7 @@ fn undoing_the_creation_leaves_a_tombstone_alone() {
     assert!(matches!(left[0].typed(), Change::UnitDeleted(_)));
     assert_eq!(device.undo(unit, None), None);
     assert_eq!(device.redo(unit, None), None);
-    assert!(matches!(
-        device.rename(unit, "x"),
-        Err(StoreError::NoSuchUnit(_))
-    ));
+    assert!(matches!(device.rename(unit, "x"), Err(StoreError::NoSuchUnit(_))));
 }
 
 #[test]

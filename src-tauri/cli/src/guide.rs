@@ -1,0 +1,153 @@
+//! The guided inspection at a terminal: one question at a time, each answer kept as it is given.
+
+use std::io::{BufRead, Write};
+
+use coldchassis_core::fields::FieldError;
+use coldchassis_core::words::Message;
+use coldchassis_core::workbench::{
+    InspectionView, NewUnit, Problem, QuestionView, Workbench, presets,
+};
+use serde_json::{Value, json};
+
+use crate::{figures, print};
+
+/// What a person typed.
+enum Typed {
+    Answer(Value),
+    Value(Value),
+    Undo,
+    Quit,
+}
+
+/// Inspects a unit until the person stops or nothing more can better the verdict.
+pub fn inspect(
+    bench: &mut Workbench,
+    supply: &str,
+    access: Vec<String>,
+    name: String,
+) -> Result<(), Problem> {
+    let known = presets(bench.words());
+    let preset = known.iter().find(|preset| preset.id == supply);
+    let preset = preset.ok_or_else(|| {
+        let ids: Vec<&str> = known.iter().map(|preset| preset.id).collect();
+        FieldError::one_of("supply", &ids)
+    })?;
+    let new = NewUnit { name, supply: json!(preset.supply), access, ..NewUnit::default() };
+    let mut view = bench.create_unit(&new)?;
+    let say =
+        |bench: &Workbench, id: &str| print::text(&print::paragraph(&bench.words().say_id(id)));
+    say(bench, "caution-unplug-first")?;
+    say(bench, "guide-keys")?;
+    let mut also = false;
+    loop {
+        let question = match &view.question {
+            Some(question) => question.clone(),
+            None => match view.also.first() {
+                Some(question) => question.clone(),
+                None => break,
+            },
+        };
+        if view.question.is_none() && !also {
+            also = true;
+            say(bench, "guide-also")?;
+        }
+        match ask(bench, &view, &question)? {
+            Some(next) => view = next,
+            None => break,
+        }
+    }
+    print::text(&print::tag(&view.tag, bench.words()))
+}
+
+/// Asks one question until it is answered; nothing where the person stops.
+fn ask(
+    bench: &mut Workbench,
+    view: &InspectionView,
+    question: &QuestionView,
+) -> Result<Option<InspectionView>, Problem> {
+    print::text(&print::question(question, bench.words()))?;
+    loop {
+        let Some(line) = read_line(bench)? else { return Ok(None) };
+        let done = match typed(&line, question) {
+            Some(Typed::Quit) => return Ok(None),
+            Some(Typed::Undo) => bench.undo(view.id).map(|undone| undone.or(Some(view.clone()))),
+            Some(Typed::Answer(answer)) => bench.answer(view.id, &question.id, answer).map(Some),
+            Some(Typed::Value(value)) => {
+                let id = question.id.trim_start_matches("values.");
+                bench.set_value(view.id, id, value).map(Some)
+            }
+            None => {
+                print::text(&bench.words().say_id("guide-not-understood"))?;
+                continue;
+            }
+        };
+        match done {
+            Ok(after) => {
+                if let Some(after) = &after {
+                    print::text(&print::answered("", after, bench.words()))?;
+                }
+                return Ok(after);
+            }
+            // A bad answer is said and asked again; what was answered before stays.
+            Err(problem) if problem.field.is_some() => {
+                print::text(&problem.sentence(bench.words()))?;
+            }
+            Err(problem) => return Err(problem),
+        }
+    }
+}
+
+/// One line from the person; nothing at the end of input.
+fn read_line(bench: &Workbench) -> Result<Option<String>, Problem> {
+    let unreadable =
+        |_| Problem::from(FieldError::new("file", Message::new("takes-readable-file")));
+    print!("{} ", bench.words().say_id("guide-prompt"));
+    std::io::stdout().flush().map_err(unreadable)?;
+    let mut line = String::new();
+    let read = std::io::stdin().lock().read_line(&mut line).map_err(unreadable)?;
+    Ok((read > 0).then(|| line.trim().to_owned()))
+}
+
+fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
+    match line {
+        "q" => return Some(Typed::Quit),
+        "u" => return Some(Typed::Undo),
+        "?" => return cannot_tell(question),
+        _ => {}
+    }
+    if question.id.starts_with("values.") {
+        return value(line, question);
+    }
+    let chosen: Option<Vec<&str>> = line
+        .split([',', ' '])
+        .filter(|part| !part.is_empty())
+        .map(|part| {
+            let number: usize = part.parse().ok()?;
+            question.answers.get(number.checked_sub(1)?).map(|answer| answer.id)
+        })
+        .collect();
+    match chosen?.as_slice() {
+        [] => None,
+        ["cant_tell"] => Some(Typed::Answer(json!("cant_tell"))),
+        several if question.several => Some(Typed::Answer(json!(several))),
+        [one] => Some(Typed::Answer(json!(one))),
+        _ => None,
+    }
+}
+
+/// A value that cannot be read is left open; there is nothing to keep.
+fn cannot_tell(question: &QuestionView) -> Option<Typed> {
+    let is_value = question.id.starts_with("values.");
+    Some(if is_value { Typed::Quit } else { Typed::Answer(json!("cant_tell")) })
+}
+
+/// A figure as typed; an `m` before it says that it was measured.
+fn value(line: &str, question: &QuestionView) -> Option<Typed> {
+    let (measured, figure) = match line.strip_prefix("m ") {
+        Some(figure) => (true, figure),
+        None => (false, line),
+    };
+    let unit = if question.id == "values.network_resistor" { "ohms" } else { "farads" };
+    let figure = figures::parse(figure)?;
+    Some(Typed::Value(json!({unit: figure, "measured": measured})))
+}

@@ -1,0 +1,270 @@
+//! What an inspector can do: each command is one human action, stored before it is answered.
+
+use serde::Deserialize;
+use serde_json::{Value, json};
+use uuid::Uuid;
+
+use super::error::Problem;
+use super::session::Workbench;
+use super::views::InspectionView;
+use crate::fields::FieldError;
+use crate::inspection::{
+    Question, ReadingId, ValueId, read_answer, read_findings, read_reading, read_value,
+};
+use crate::store::{Change, Scope, Verdict};
+use crate::words::Message;
+
+/// The longest name or place.
+const LONGEST_TEXT: usize = 200;
+
+/// A unit to be inspected; only the supply has to be given.
+#[derive(Clone, Debug, Default, Deserialize, ts_rs::TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct NewUnit {
+    /// What people call it.
+    #[serde(default)]
+    pub name: String,
+    /// Where it stands.
+    #[serde(default)]
+    pub place: String,
+    /// What kind it is: an answer to the question `kind`.
+    #[serde(default)]
+    pub kind: Option<String>,
+    /// What it is to be plugged into.
+    pub supply: Value,
+    /// How far the inspector may go.
+    #[serde(default)]
+    pub access: Vec<String>,
+}
+
+impl Workbench {
+    /// Makes a unit and starts its first inspection.
+    ///
+    /// # Errors
+    /// Bad input, by its field; nothing is stored then.
+    pub fn create_unit(&mut self, new: &NewUnit) -> Result<InspectionView, Problem> {
+        check(json!({"supply": new.supply, "access": new.access}))?;
+        let (unit, inspection) = ((self.around.ids)(), (self.around.ids)());
+        let number = self.store.next_number()?;
+        let mut changes = vec![
+            Change::UnitCreated { number },
+            Change::UnitName(text("name", &new.name)?),
+            Change::UnitPlace(text("place", &new.place)?),
+            Change::UnitSupply(new.supply.clone()),
+            Change::InspectionStarted,
+            Change::InspectionAccess(new.access.clone()),
+        ];
+        if let Some(kind) = &new.kind {
+            read_answer(Question::Kind, json!(kind))?;
+            changes.push(Change::UnitKind(kind.clone()));
+            changes.push(found("answers.kind", json!(kind)));
+        }
+        self.act(unit, Some(inspection), changes)?;
+        self.settled(inspection)
+    }
+
+    /// Starts another inspection of a unit, such as the one after a repair.
+    ///
+    /// # Errors
+    /// There is no such unit, or the access is bad.
+    pub fn start_inspection(
+        &mut self,
+        unit: Uuid,
+        access: &[String],
+    ) -> Result<InspectionView, Problem> {
+        let supply = self.store.unit(unit)?.ok_or_else(Problem::no_unit)?.supply;
+        check(json!({"supply": supply, "access": access}))?;
+        let inspection = (self.around.ids)();
+        let changes = vec![Change::InspectionStarted, Change::InspectionAccess(access.to_vec())];
+        self.act(unit, Some(inspection), changes)?;
+        self.settled(inspection)
+    }
+
+    /// Answers a question, or changes the answer.
+    ///
+    /// # Errors
+    /// The answer does not fit the question; what was answered before stays.
+    pub fn answer(
+        &mut self,
+        inspection: Uuid,
+        question: &str,
+        answer: Value,
+    ) -> Result<InspectionView, Problem> {
+        let path = format!("answers.{question}");
+        let known = Question::of(question).ok_or_else(|| unknown(&path, Question::IDS))?;
+        read_answer(known, answer.clone())?;
+        self.set(inspection, found(&path, answer))
+    }
+
+    /// Keeps a value read off a part or measured.
+    ///
+    /// # Errors
+    /// The value does not fit; what was kept before stays.
+    pub fn set_value(
+        &mut self,
+        inspection: Uuid,
+        value: &str,
+        reading: Value,
+    ) -> Result<InspectionView, Problem> {
+        let path = format!("values.{value}");
+        let known = ValueId::of(value).ok_or_else(|| unknown(&path, ValueId::IDS))?;
+        read_value(known, reading.clone())?;
+        self.set(inspection, found(&path, reading))
+    }
+
+    /// Keeps what the rating plate says.
+    ///
+    /// # Errors
+    /// A figure does not fit.
+    pub fn set_rated(&mut self, inspection: Uuid, rated: Value) -> Result<InspectionView, Problem> {
+        self.set_whole(inspection, json!({"values": {"rated": rated}}), "values.rated", rated)
+    }
+
+    /// Keeps the tubes as written.
+    ///
+    /// # Errors
+    /// The list is too long, or a type is not a short text.
+    pub fn set_tubes(&mut self, inspection: Uuid, tubes: Value) -> Result<InspectionView, Problem> {
+        self.set_whole(inspection, json!({"tubes": tubes}), "tubes", tubes)
+    }
+
+    /// Keeps a meter reading: a number, or `OL`.
+    ///
+    /// # Errors
+    /// The reading does not fit.
+    pub fn set_reading(
+        &mut self,
+        inspection: Uuid,
+        reading: &str,
+        value: Value,
+    ) -> Result<InspectionView, Problem> {
+        let path = format!("readings.{reading}");
+        let known = ReadingId::of(reading).ok_or_else(|| unknown(&path, ReadingId::IDS))?;
+        read_reading(known, &value, &path)?;
+        self.set(inspection, found(&path, value))
+    }
+
+    /// Keeps a part of the findings file that is read as a whole.
+    fn set_whole(
+        &mut self,
+        inspection: Uuid,
+        mut part: Value,
+        key: &str,
+        value: Value,
+    ) -> Result<InspectionView, Problem> {
+        let (_, unit) = self.find(inspection)?;
+        if let Value::Object(part) = &mut part {
+            part.insert("supply".to_owned(), json!(unit.supply));
+        }
+        check(part)?;
+        self.set(inspection, found(key, value))
+    }
+
+    /// Withdraws a finding by its path, such as `answers.plug`.
+    ///
+    /// # Errors
+    /// Nothing is kept under that path.
+    pub fn withdraw(&mut self, inspection: Uuid, finding: &str) -> Result<InspectionView, Problem> {
+        let kept = self.store.findings(inspection)?;
+        if !kept.iter().any(|kept| kept.key == finding) {
+            return Err(FieldError::new(finding, Message::new("takes-kept-finding")).into());
+        }
+        self.set(inspection, Change::Withdrawn { subject: format!("finding.{finding}") })
+    }
+
+    /// Says how far the inspector may go now.
+    ///
+    /// # Errors
+    /// The access is bad.
+    pub fn set_access(
+        &mut self,
+        inspection: Uuid,
+        access: &[String],
+    ) -> Result<InspectionView, Problem> {
+        let (_, unit) = self.find(inspection)?;
+        check(json!({"supply": unit.supply, "access": access}))?;
+        self.set(inspection, Change::InspectionAccess(access.to_vec()))
+    }
+
+    /// Says what the unit is to be plugged into.
+    ///
+    /// # Errors
+    /// The supply is bad or not covered.
+    pub fn set_supply(
+        &mut self,
+        inspection: Uuid,
+        supply: Value,
+    ) -> Result<InspectionView, Problem> {
+        check(json!({"supply": supply}))?;
+        self.set(inspection, Change::UnitSupply(supply))
+    }
+
+    /// Names the unit.
+    ///
+    /// # Errors
+    /// The name is too long.
+    pub fn rename(&mut self, inspection: Uuid, name: &str) -> Result<InspectionView, Problem> {
+        let name = text("name", name)?;
+        self.set(inspection, Change::UnitName(name))
+    }
+
+    /// Takes back the last thing done to an inspection on this device; nothing where there is none.
+    ///
+    /// # Errors
+    /// There is no such inspection, or the record cannot be written.
+    pub fn undo(&mut self, inspection: Uuid) -> Result<Option<InspectionView>, Problem> {
+        let (found, _) = self.find(inspection)?;
+        let scope = Scope { unit: found.unit, inspection: Some(inspection) };
+        let stamp = self.stamp();
+        match self.store.undo(&stamp, scope, &mut self.around.ids)? {
+            None => Ok(None),
+            // Taking back the start leaves no inspection to look at.
+            Some(_) if self.store.inspection(inspection)?.is_none() => Ok(None),
+            Some(_) => self.settled(inspection).map(Some),
+        }
+    }
+
+    fn set(&mut self, inspection: Uuid, change: Change) -> Result<InspectionView, Problem> {
+        let (found, _) = self.find(inspection)?;
+        self.act(found.unit, Some(inspection), vec![change])?;
+        self.settled(inspection)
+    }
+
+    /// The inspection after a change, its verdict kept beside it.
+    fn settled(&mut self, inspection: Uuid) -> Result<InspectionView, Problem> {
+        let mut view = self.inspection(inspection)?;
+        self.store.save_verdict(&Verdict {
+            inspection,
+            engine_version: env!("CARGO_PKG_VERSION").to_owned(),
+            at: (self.around.clock)(),
+            verdict: json!(view.verdict),
+        })?;
+        view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
+        view.unit.basis = Some(view.verdict.basis.to_owned());
+        Ok(view)
+    }
+}
+
+fn found(key: &str, value: Value) -> Change {
+    Change::Finding { key: key.to_owned(), value }
+}
+
+fn check(part: Value) -> Result<(), Problem> {
+    read_findings(part)?;
+    Ok(())
+}
+
+fn unknown(path: &str, known: &[&str]) -> Problem {
+    let keys = known.join(", ");
+    FieldError::new(path, Message::new("takes-known-keys").text("keys", keys)).into()
+}
+
+fn text(field: &str, text: &str) -> Result<String, Problem> {
+    let trimmed = text.trim();
+    if trimmed.chars().count() <= LONGEST_TEXT {
+        return Ok(trimmed.to_owned());
+    }
+    let message = Message::new("takes-short-text").text("high", LONGEST_TEXT.to_string());
+    Err(FieldError::new(field, message).into())
+}

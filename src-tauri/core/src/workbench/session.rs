@@ -1,0 +1,156 @@
+//! A workbench: a store with everything a command needs around it.
+
+use std::path::Path;
+
+use serde_json::{Map, Value, json};
+use uuid::Uuid;
+
+use super::error::Problem;
+use super::views::{InspectionView, UnitView, inspection_view, unit_view};
+use crate::inspection::{Findings, Judge, assess, read_findings};
+use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
+use crate::words::Words;
+
+/// What a run depends on besides its input; passed in, so that any run can be repeated.
+pub struct Surroundings {
+    /// The time, UTC milliseconds.
+    pub clock: Box<dyn Fn() -> i64 + Send>,
+    /// New ids: UUID v7, each call another one.
+    pub ids: Box<dyn FnMut() -> Uuid + Send>,
+    /// This device; undo takes back only what was done on it.
+    pub device: String,
+    /// The inspector's name; may be empty.
+    pub author: String,
+    /// The language, such as `en`.
+    pub locale: String,
+}
+
+/// Takes commands, keeps the record, gives views.
+pub struct Workbench {
+    pub(super) store: Store,
+    pub(super) around: Surroundings,
+    pub(super) words: Words,
+    judge: Option<Judge>,
+}
+
+impl Workbench {
+    /// Opens the record at `path`, making it where there is none.
+    ///
+    /// # Errors
+    /// The file is of a newer version, not one of ours, or cannot be read; it is left as it was.
+    pub fn open(path: &Path, around: Surroundings) -> Result<Self, Problem> {
+        Ok(Self::over(Store::open(path)?, around))
+    }
+
+    /// A record that is gone when it is dropped.
+    ///
+    /// # Errors
+    /// The database refuses.
+    pub fn in_memory(around: Surroundings) -> Result<Self, Problem> {
+        Ok(Self::over(Store::open_in_memory()?, around))
+    }
+
+    fn over(store: Store, around: Surroundings) -> Self {
+        let words = Words::of(&around.locale);
+        Self { store, around, words, judge: None }
+    }
+
+    /// The units, last changed first; `text` filters by name, place, kind or number.
+    ///
+    /// # Errors
+    /// The record cannot be read.
+    pub fn units(&self, text: Option<&str>) -> Result<Vec<UnitView>, Problem> {
+        let filter = UnitFilter { text: text.map(str::to_owned), ..UnitFilter::default() };
+        self.store.units(&filter)?.iter().map(|unit| self.unit_line(unit)).collect()
+    }
+
+    fn unit_line(&self, unit: &Unit) -> Result<UnitView, Problem> {
+        let inspection = self.store.latest_inspection(unit.id)?;
+        let verdicts = match &inspection {
+            Some(inspection) => self.store.verdicts(inspection.id)?,
+            None => Vec::new(),
+        };
+        Ok(unit_view(unit, inspection.map(|inspection| inspection.id), verdicts.last()))
+    }
+
+    /// An inspection as it stands: what was found, the verdict, what to ask next.
+    ///
+    /// # Errors
+    /// There is no such inspection, or the record cannot be read.
+    pub fn inspection(&mut self, inspection: Uuid) -> Result<InspectionView, Problem> {
+        let (inspection, unit) = self.find(inspection)?;
+        self.view(&inspection, &unit)
+    }
+
+    pub(super) fn find(&self, inspection: Uuid) -> Result<(Inspection, Unit), Problem> {
+        let found = self.store.inspection(inspection)?;
+        let found = found.ok_or_else(Problem::no_inspection)?;
+        let unit = self.store.unit(found.unit)?.ok_or_else(Problem::no_unit)?;
+        Ok((found, unit))
+    }
+
+    pub(super) fn view(
+        &mut self,
+        inspection: &Inspection,
+        unit: &Unit,
+    ) -> Result<InspectionView, Problem> {
+        let findings = self.read(inspection, unit)?;
+        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
+        let verdict = assess(&findings, judge);
+        let kept = self.store.findings(inspection.id)?;
+        let line = unit_view(unit, Some(inspection.id), self.store.verdicts(inspection.id)?.last());
+        Ok(inspection_view(line, &findings, &verdict, &kept, &self.words))
+    }
+
+    /// The findings of an inspection, put together from the record.
+    pub(super) fn read(&self, inspection: &Inspection, unit: &Unit) -> Result<Findings, Problem> {
+        let mut file = Map::new();
+        if let Some(supply) = &unit.supply {
+            file.insert("supply".to_owned(), supply.clone());
+        }
+        if let Some(access) = &inspection.access {
+            file.insert("access".to_owned(), access.clone());
+        }
+        for finding in self.store.findings(inspection.id)? {
+            match finding.key.split_once('.') {
+                None => {
+                    file.insert(finding.key, finding.value);
+                }
+                Some((group, key)) => {
+                    let group = file.entry(group).or_insert_with(|| json!({}));
+                    if let Value::Object(group) = group {
+                        group.insert(key.to_owned(), finding.value);
+                    }
+                }
+            }
+        }
+        Ok(read_findings(Value::Object(file))?)
+    }
+
+    /// Stores one human action; it is on the disk when this returns.
+    pub(super) fn act(
+        &mut self,
+        unit: Uuid,
+        inspection: Option<Uuid>,
+        changes: Vec<Change>,
+    ) -> Result<(), Problem> {
+        let stamp = self.stamp();
+        let action = Action { unit, inspection, changes, demo: false };
+        self.store.append(&stamp, &action, &mut self.around.ids)?;
+        Ok(())
+    }
+
+    pub(super) fn stamp(&mut self) -> Stamp {
+        Stamp {
+            at: (self.around.clock)(),
+            device: self.around.device.clone(),
+            author: self.around.author.clone(),
+            intent: (self.around.ids)(),
+        }
+    }
+
+    /// The words of the inspector's language.
+    pub const fn words(&self) -> &Words {
+        &self.words
+    }
+}
