@@ -39,6 +39,15 @@ enum Command {
         /// Print JSON for a script.
         #[arg(long)]
         json: bool,
+        /// The skin of another person: dry, wet or saltwater.
+        #[arg(long, default_value = "dry")]
+        skin: String,
+        /// The share of people with less impedance, in percent: 5, 50 or 95.
+        #[arg(long, default_value = "5")]
+        percentile: String,
+        /// Another path than the worst to be expected, such as hand_to_hand.
+        #[arg(long)]
+        path: Option<String>,
     },
     /// Show a guided inspection of an invented radio; nothing is kept.
     Demo,
@@ -89,8 +98,9 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
                 print::text(&print::tag(&workbench::tag(&findings, &verdict, words), words))
             }
         }
-        Command::Exposure { file, json } => {
-            let exposure = workbench::exposure_file(&file::read(&file)?)?;
+        Command::Exposure { file, json, skin, percentile, path } => {
+            let person = workbench::person(&skin, &percentile, path.as_deref())?;
+            let exposure = workbench::exposure_file(&file::read(&file)?, &person)?;
             if json {
                 print::json(&exposure)
             } else {

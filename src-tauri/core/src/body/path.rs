@@ -1,28 +1,30 @@
 //! The way a current takes through the body, and what that means for the heart.
 
+use crate::fields::id_enum;
 use crate::figure::{Figure, Mark, Source};
 
-/// A current path between two contacts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Path {
-    /// Hand to hand: the reference of the impedance tables.
-    HandToHand,
-    /// Left hand to both feet: the reference of the zones.
-    LeftHandToBothFeet,
-    /// Right hand to both feet.
-    RightHandToBothFeet,
-    /// Left hand to one foot.
-    LeftHandToOneFoot,
-    /// Both hands to both feet: something held in both hands.
-    BothHandsToBothFeet,
-    /// Left hand to the chest.
-    LeftHandToChest,
-    /// Right hand to the chest.
-    RightHandToChest,
-    /// Hands to the seat.
-    HandsToSeat,
-    /// Left foot to right foot.
-    FootToFoot,
+id_enum! {
+    /// A current path between two contacts.
+    pub enum Path {
+        /// Hand to hand: the reference of the impedance tables.
+        HandToHand = "hand_to_hand",
+        /// Left hand to both feet: the reference of the zones.
+        LeftHandToBothFeet = "left_hand_to_both_feet",
+        /// Right hand to both feet.
+        RightHandToBothFeet = "right_hand_to_both_feet",
+        /// Left hand to one foot.
+        LeftHandToOneFoot = "left_hand_to_one_foot",
+        /// Both hands to both feet: something held in both hands.
+        BothHandsToBothFeet = "both_hands_to_both_feet",
+        /// Left hand to the chest.
+        LeftHandToChest = "left_hand_to_chest",
+        /// Right hand to the chest.
+        RightHandToChest = "right_hand_to_chest",
+        /// Hands to the seat.
+        HandsToSeat = "hands_to_seat",
+        /// Left foot to right foot.
+        FootToFoot = "foot_to_foot",
+    }
 }
 
 const fn ratio(value: f64, mark: Mark) -> Figure {
@@ -30,19 +32,6 @@ const fn ratio(value: f64, mark: Mark) -> Figure {
 }
 
 impl Path {
-    /// Every path.
-    pub const ALL: [Self; 9] = [
-        Self::HandToHand,
-        Self::LeftHandToBothFeet,
-        Self::RightHandToBothFeet,
-        Self::LeftHandToOneFoot,
-        Self::BothHandsToBothFeet,
-        Self::LeftHandToChest,
-        Self::RightHandToChest,
-        Self::HandsToSeat,
-        Self::FootToFoot,
-    ];
-
     /// The path's impedance as a share of that from hand to hand.
     pub const fn impedance_factor(self) -> Figure {
         match self {

@@ -11,12 +11,11 @@ use crate::arrangement::{
     Arrangement, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, Reach, Spread, State,
     Touched, Values, Wiring, defaults, touched,
 };
-use crate::body::{Body, Impedance, Posture};
+use crate::body::Posture;
 use crate::circuit::Thevenin;
 use crate::supply::{Feed, Supply};
 
-use super::outcome::{Outcome, outcome};
-use super::touch::touch_amperes;
+use super::outcome::{Outcome, Person, outcome};
 
 /// What is known of the parts' values.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -160,7 +159,7 @@ pub struct Exposures {
     hertz: f64,
     feed: Feed,
     parts: Parts,
-    body: Impedance,
+    person: Person,
     solved: FxHashMap<u32, Outcome>,
 }
 
@@ -172,7 +171,7 @@ impl Exposures {
             hertz: supply.hertz,
             feed: supply.feed,
             parts,
-            body: Impedance::of(Body::default()),
+            person: Person::default(),
             solved: FxHashMap::default(),
         }
     }
@@ -197,8 +196,7 @@ impl Exposures {
         let highest = self.contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()));
         let nothing = Complex64::new(0.0, 0.0);
         let contact = Thevenin { volts: Complex64::new(highest, 0.0), ohms: nothing };
-        let factor = posture.worst_path().impedance_factor().value;
-        1e3 * touch_amperes(&self.body, factor, &contact)
+        self.person.milliamperes(posture, &contact)
     }
 
     /// How many distinct networks have been solved.
@@ -227,7 +225,7 @@ impl Exposures {
             return *known;
         }
         let values = self.parts.values_at(corner, line.line_capacitor_class);
-        let found = outcome(wiring, touched, &values, self.hertz, self.contacts, &self.body);
+        let found = outcome(wiring, touched, &values, self.hertz, self.contacts, &self.person);
         self.solved.insert(key, found);
         found
     }

@@ -1,7 +1,7 @@
 //! What happens to a person at one wiring: a current, a tripped breaker, or nothing in reach.
 
 use crate::arrangement::{Touched, Values, Wiring};
-use crate::body::{Impedance, Posture};
+use crate::body::{Body, Impedance, Path, Posture};
 use crate::circuit::Thevenin;
 use crate::figure::{Figure, Mark, Source};
 
@@ -9,6 +9,32 @@ use super::touch::touch_amperes;
 
 /// Current in the earth path from which a branch breaker is taken to trip at once, A.
 pub const BREAKER_TRIPS_A: Figure = Figure::new(150.0, "A", Source::Model, Mark::Assumption);
+
+/// Who touches: whose body, and by which path where it is not the worst to be expected.
+#[derive(Clone, Copy, Debug)]
+pub struct Person {
+    impedance: Impedance,
+    path: Option<Path>,
+}
+
+impl Person {
+    /// A body, on the worst path to be expected unless one is chosen.
+    pub fn new(body: Body, path: Option<Path>) -> Self {
+        Self { impedance: Impedance::of(body), path }
+    }
+
+    pub(super) fn milliamperes(&self, posture: Posture, node: &Thevenin) -> f64 {
+        let path = self.path.unwrap_or(posture.worst_path());
+        1e3 * touch_amperes(&self.impedance, path.impedance_factor().value, node)
+    }
+}
+
+impl Default for Person {
+    /// The one verdicts are for: 5 % of people have less impedance, dry skin, large contact.
+    fn default() -> Self {
+        Self::new(Body::default(), None)
+    }
+}
 
 /// What a person receives in one state with one set of faults.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -43,7 +69,7 @@ pub fn outcome(
     values: &Values,
     hertz: f64,
     contacts: [f64; 2],
-    body: &Impedance,
+    person: &Person,
 ) -> Outcome {
     if touched == Touched::Nothing && !wiring.is_earthed() {
         return Outcome::BehindBarrier;
@@ -53,8 +79,7 @@ pub fn outcome(
         return Outcome::BreakerTrips;
     }
     let current = |posture: Posture, node: &Thevenin| Outcome::Touch {
-        milliamperes: 1e3
-            * touch_amperes(body, posture.worst_path().impedance_factor().value, node),
+        milliamperes: person.milliamperes(posture, node),
         open_circuit_volts: node.volts.norm(),
     };
     let second = |posture| ports.second.as_ref().map(|node| current(posture, node));

@@ -3,11 +3,11 @@
 use crate::arrangement::{
     Arrangement, FaultSet, State, Values, Wiring, fault_sets, states, touched,
 };
-use crate::body::{Body, Impedance, LET_GO_MA};
+use crate::body::LET_GO_MA;
 use crate::supply::Supply;
 
 use super::class::Class;
-use super::outcome::{Outcome, outcome};
+use super::outcome::{Outcome, Person, outcome};
 
 /// One row: a state, a set of faults, what happens.
 #[derive(Clone, Copy, Debug)]
@@ -33,9 +33,20 @@ pub struct Table {
     pub as_found_ma: f64,
 }
 
-/// The table of an arrangement whose parts have exactly these values, at `volts` of the supply.
+/// The table of an arrangement whose parts have exactly these values, at `volts` of the supply, for
+/// the person that verdicts are for.
 pub fn table(arrangement: &Arrangement, supply: &Supply, volts: f64, values: &Values) -> Table {
-    let body = Impedance::of(Body::default());
+    table_for(arrangement, supply, volts, values, &Person::default())
+}
+
+/// The same for another person. The classes keep their limits of 0.5 and 5 mA.
+pub fn table_for(
+    arrangement: &Arrangement,
+    supply: &Supply,
+    volts: f64,
+    values: &Values,
+    person: &Person,
+) -> Table {
     let contacts = supply.contacts(volts);
     let sets = fault_sets(arrangement, supply.feed);
     let mut rows = Vec::with_capacity(sets.len() * 8);
@@ -46,7 +57,7 @@ pub fn table(arrangement: &Arrangement, supply: &Supply, volts: f64, values: &Va
                     continue;
                 };
                 let touched = touched(&line, faults);
-                let outcome = outcome(wiring, touched, values, supply.hertz, contacts, &body);
+                let outcome = outcome(wiring, touched, values, supply.hertz, contacts, person);
                 rows.push(Row { state, faults, outcome });
             }
         }

@@ -29,7 +29,8 @@ pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
 pub use reason::{
     cautions_to_look_at, class_inline, conflict_sentences, next_step, not_checked, permission,
-    reason, rests_on_sentences, state_sentence, tag_line,
+    reason, rests_on_sentences, severity_words, shown_worst, state_sentence, tag_line,
+    worst_state_sentence,
 };
 pub use set::ArrangementSet;
 pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};

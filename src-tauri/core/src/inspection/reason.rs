@@ -1,7 +1,9 @@
 //! The verdict put into messages: the tag's lines, why, what may be done, what was not checked.
 
 use crate::arrangement::{Fault, FaultSet, PlugWay, State, Switch};
-use crate::hazard::Class;
+use crate::body::Path;
+use crate::figure::{Figure, Mark, Source};
+use crate::hazard::{Class, Worst, severity};
 use crate::words::{Message, milliamperes};
 
 use super::bank::{Access, Question, Role};
@@ -28,7 +30,7 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let id = |stem: &str| format!("reason-{stem}{suffix}");
     let worst = &verdict.worst;
     let current = || milliamperes(worst.milliamperes);
-    vec![match (verdict.treat_as, worst.state) {
+    let main = match (verdict.treat_as, worst.state) {
         (Class::NoLine, _) | (_, None) => Message::new("reason-no_line"),
         (Class::Live, Some(_)) if worst.milliamperes < LIVE_MA => Message::new(id("line_on_earth")),
         (Class::Live, Some(state)) => {
@@ -51,8 +53,34 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
                 .text("leak", milliamperes(leak))
                 .message("fault", fault_words(worst.faults))
         }
-    }]
+    };
+    match verdict.treat_as {
+        // The best that is ever said, and only with what was not checked.
+        Class::TwoFaults | Class::NoLine => {
+            let unchecked = not_checked(findings);
+            vec![main, Message::new("no-shock-path").list("not_checked", unchecked)]
+        }
+        _ => vec![main],
+    }
 }
+
+/// The worst case where its current says something: not for a unit without a line side, nor for one
+/// that is live because it would put the supply on the earth wire.
+pub fn shown_worst(verdict: &Verdict) -> Option<&Worst> {
+    let on_earth = verdict.treat_as == Class::Live && verdict.worst.milliamperes < LIVE_MA;
+    (verdict.worst.state.is_some() && !on_earth).then_some(&verdict.worst)
+}
+
+/// What the worst current does to a person; nothing for a unit without a line side.
+pub fn severity_words(verdict: &Verdict) -> Option<Message> {
+    let worst = shown_worst(verdict)?;
+    // Hands that cannot let go make a touch long; the reference path is the one of the zones.
+    let severity = severity(worst.milliamperes, Path::LeftHandToBothFeet, LONG_TOUCH_S.value);
+    Some(Message::new(format!("severity-{}", severity.id())))
+}
+
+/// How long a touch is taken to last, s: the end of the time/current chart.
+const LONG_TOUCH_S: Figure = Figure::new(10.0, "s", Source::Model, Mark::Assumption);
 
 /// Below this a live verdict is one of a supply conductor on the earth wire, not of a current, mA.
 const LIVE_MA: f64 = crate::body::LET_GO_MA.value;
@@ -80,6 +108,18 @@ fn state_words(state: State) -> [Message; 2] {
         Switch::Off => "state-switch-off",
     };
     [Message::new(plug), Message::new(switch)]
+}
+
+/// The state of the worst case in a sentence, with the faults it takes.
+pub fn worst_state_sentence(worst: &Worst) -> Option<Message> {
+    let state = state_sentence(worst.state?);
+    Some(if worst.faults.is_empty() {
+        state
+    } else {
+        Message::new("state-after-fault")
+            .message("fault", fault_words(worst.faults))
+            .message("state", state)
+    })
 }
 
 /// A state in a sentence.

@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::arrangement::{FaultSet, State, read_exposure};
-use crate::fields;
-use crate::hazard::{Outcome, Row, Table, table};
+use crate::body::{Body, Path, Percentile, Skin};
+use crate::fields::{self, FieldError};
+use crate::hazard::{Outcome, Person, Row, Table, table_for};
 use crate::inspection::{Findings, Judge, Step, Verdict, assess, read_findings};
 
 use super::error::Problem;
@@ -124,14 +125,29 @@ pub struct AssessView {
     pub unknown_tubes: Vec<String>,
 }
 
-/// The exposure table of one arrangement file, exactly as given, at nominal volts.
+/// The exposure table of one arrangement file, exactly as given, at nominal volts, for a person.
 ///
 /// # Errors
 /// Bad input, by its field.
-pub fn exposure_file(text: &[u8]) -> Result<ExposureView, Problem> {
+pub fn exposure_file(text: &[u8], person: &Person) -> Result<ExposureView, Problem> {
     let file = read_exposure(fields::parse(text)?)?;
-    let table = table(&file.arrangement, &file.supply, file.supply.volts, &file.values);
+    let volts = file.supply.volts;
+    let table = table_for(&file.arrangement, &file.supply, volts, &file.values, person);
     Ok(ExposureView::from(&table))
+}
+
+/// A person by the ids of skin, percentile and path; nothing for the path takes the worst expected.
+///
+/// # Errors
+/// An id is not known, by its field.
+pub fn person(skin: &str, percentile: &str, path: Option<&str>) -> Result<Person, Problem> {
+    let skin = Skin::of(skin).ok_or_else(|| FieldError::one_of("skin", Skin::IDS))?;
+    let percentile = Percentile::of(percentile)
+        .ok_or_else(|| FieldError::one_of("percentile", Percentile::IDS))?;
+    let path = path
+        .map(|id| Path::of(id).ok_or_else(|| FieldError::one_of("path", Path::IDS)))
+        .transpose()?;
+    Ok(Person::new(Body { skin, percentile, ..Body::default() }, path))
 }
 
 /// The verdict on a findings file, with the findings it was read from.

@@ -16,7 +16,7 @@ pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};
 pub use file_views::{
     AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
-    assess_file, exposure_file,
+    assess_file, exposure_file, person,
 };
 pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};

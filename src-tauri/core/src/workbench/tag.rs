@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use crate::hazard::{Class, Signal};
 use crate::inspection::{
-    Findings, Verdict, class_inline, conflict_sentences, next_step, not_checked, permission,
-    reason, rests_on_sentences, state_sentence, tag_line,
+    Basis, Findings, Verdict, class_inline, conflict_sentences, next_step, not_checked, permission,
+    reason, rests_on_sentences, severity_words, shown_worst, tag_line, worst_state_sentence,
 };
 use crate::words::{Message, Words, milliamperes, percent};
 
@@ -27,6 +27,10 @@ pub struct Tag {
     pub current: Option<String>,
     /// The state it holds in.
     pub state: Option<String>,
+    /// What such a current does to a person.
+    pub severity: Option<String>,
+    /// Whose body the figures are for.
+    pub figures: Option<String>,
     /// What it could still be, where that is better.
     pub could_be: Option<String>,
     /// What soft evidence points to, as not proof.
@@ -56,8 +60,10 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         signal_word: words.say_id(&format!("signal-{}", signal.id())),
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
-        current: verdict.worst.state.map(|_| milliamperes(verdict.worst.milliamperes)),
-        state: verdict.worst.state.map(|state| say(&state_sentence(state))),
+        current: shown_worst(verdict).map(|worst| milliamperes(worst.milliamperes)),
+        state: shown_worst(verdict).and_then(worst_state_sentence).as_ref().map(say),
+        severity: severity_words(verdict).as_ref().map(say),
+        figures: shown_worst(verdict).map(|_| words.say_id("caution-body-figures")),
         could_be: (verdict.could_be != verdict.treat_as).then(|| {
             say(&Message::new("could-be").message("class", class_inline(verdict.could_be)))
         }),
@@ -75,7 +81,8 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
 const VERY_LIKELY: f64 = 0.9;
 
 fn likely(verdict: &Verdict, words: &Words) -> Option<String> {
-    let likely = verdict.likely?;
+    // What is shown already needs no likelihood.
+    let likely = verdict.likely.filter(|_| verdict.basis != Basis::Shown)?;
     let id = if likely.share >= VERY_LIKELY { "likely-very" } else { "likely-likely" };
     let message = Message::new(id).message("class", class_inline(likely.class));
     Some(words.say(&message.text("share", percent(likely.share))))

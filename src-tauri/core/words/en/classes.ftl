@@ -86,8 +86,8 @@ permission-codes = Local codes come first, wherever they ask for more.
 
 ## What is likely, still possible, and what it all rests on
 
-likely-very = very likely { $class }, not proof
-likely-likely = likely { $class }, not proof
+likely-very = Very likely { $class } ({ $share }). Not proof.
+likely-likely = Likely { $class } ({ $share }). Not proof.
 could-be = Could be { $class }.
 # $not_checked is a list of not-checked messages; not-checked-hidden is always among them, so it is never empty.
 no-shock-path = No shock path found by these checks. Not checked: { $not_checked }.
@@ -96,8 +96,8 @@ conflict-intro = These findings cannot all be true. Until you mend that, the ver
 conflict-look-again = Look again at { $findings }.
 rests-on = This rests on { $finding }. Without it: treat as { $class }.
 not-checked-intro = Not checked:
-not-checked-inside = the inside, because the cover stayed on
-not-checked-readings = continuity, because nothing was measured with a meter
+not-checked-inside = the inside
+not-checked-readings = anything with a meter
 not-checked-switch_wiring = which leg the switch opens
 not-checked-values = the values of the capacitors and resistors between line and metal
 not-checked-tubes = which tubes are in it
@@ -116,5 +116,6 @@ state-switch-off = off
 state-switch-either = on or off
 state-selector-near = to the near leg
 state-selector-far = to the far leg
+state-after-fault = After { $fault }. { $state }
 state-sentence = Plug { $plug }, switch { $switch }.
 state-sentence-selector = Plug { $plug }, switch { $switch }, ground switch { $selector }.

@@ -5,6 +5,7 @@ tag-permission = What may be done now
 tag-cautions = Cautions
 tag-next = What to do next
 tag-rests-on = What it rests on
+tag-figures = Whose body
 
 exposure-summary = { $class }. Fault margin { $margin } (3 is three or more), { $current } as found.
 exposure-as-found = as found

@@ -1,0 +1,42 @@
+# `make` with no target lists what there is.
+.DEFAULT_GOAL := help
+SHELL := /bin/bash
+
+# A bare Debian machine with Rust has no outside circuit solver; the checks need it.
+DEBIAN_PACKAGES := ngspice build-essential pkg-config
+
+.PHONY: help run test truth bench format setup-run setup-test
+
+help: ## list the targets
+	@grep -hE '^[a-z-]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /\t/' | expand -t 12
+
+run: setup-run ## build, and run the guided demonstration in the terminal
+	cargo run --release --quiet --bin coldchassis -- demo
+
+test: setup-test ## pass every check; needs no display
+	cargo fmt --all --check
+	cargo clippy --workspace --all-targets --quiet -- -D warnings
+	cargo test --workspace
+	RUSTDOCFLAGS="-D warnings" cargo doc --workspace --no-deps --document-private-items --quiet
+
+truth: setup-test ## a million physical units against the evidence logic (about 20 minutes on two cores)
+	COLDCHASSIS_UNITS=1000000 cargo test --release --package coldchassis-tests --test truth -- --nocapture
+
+bench: setup-test ## print how fast it is, with the ratio to ngspice in the same run
+	cargo bench --package coldchassis-tests --bench speed
+
+format: ## format all code
+	cargo fmt --all
+
+setup-run:
+	@command -v cc > /dev/null || $(MAKE) --no-print-directory install-packages
+
+setup-test: setup-run
+	@command -v ngspice > /dev/null || $(MAKE) --no-print-directory install-packages
+
+.PHONY: install-packages
+install-packages:
+	@echo "installing: $(DEBIAN_PACKAGES)"
+	@sudo=""; if [ "$$(id -u)" != 0 ]; then sudo=sudo; fi; \
+	$$sudo apt-get update -qq && \
+	DEBIAN_FRONTEND=noninteractive $$sudo apt-get install -y -qq --no-install-recommends $(DEBIAN_PACKAGES)
