@@ -2,4 +2,5 @@
 
 pub mod spice;
 
+pub mod bridge;
 pub mod physical_unit;

@@ -39,7 +39,6 @@ macro_rules! id_enum {
     ($(#[$meta:meta])* $vis:vis enum $name:ident { $($(#[$vmeta:meta])* $variant:ident = $id:literal),+ $(,)? }) => {
         $(#[$meta])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, ts_rs::TS)]
-        #[ts(export)]
         $vis enum $name {
             $($(#[$vmeta])* #[serde(rename = $id)] $variant),+
         }

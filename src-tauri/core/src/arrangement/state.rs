@@ -37,7 +37,6 @@ id_enum! {
 
 /// One state of a unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct State {
     /// Which way round the plug is in.
     pub plug: PlugWay,

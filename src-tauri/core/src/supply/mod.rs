@@ -45,7 +45,6 @@ impl Feed {
 
 /// A supply: what is between the contacts of the outlet.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct Supply {
     /// Nominal voltage between the contacts, V rms, 1 to 1000.
     pub volts: f64,

@@ -21,7 +21,6 @@ const FIRST_LANGUAGE: &str = "en";
 /// What stands in a message's placeholder.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
 #[serde(rename_all = "snake_case", tag = "kind", content = "value")]
-#[ts(export)]
 pub enum Argument {
     /// Text that stays as it is: what a person typed, an id, a figure with its unit.
     Text(String),
@@ -33,7 +32,6 @@ pub enum Argument {
 
 /// A sentence before it has a language: the id of a message and what stands in it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct Message {
     /// The id in the Fluent files.
     pub id: String,

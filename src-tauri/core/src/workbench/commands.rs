@@ -20,7 +20,6 @@ const LONGEST_TEXT: usize = 200;
 /// A unit to be inspected; only the supply has to be given.
 #[derive(Clone, Debug, Default, Deserialize, ts_rs::TS)]
 #[serde(deny_unknown_fields)]
-#[ts(export)]
 pub struct NewUnit {
     /// What people call it.
     #[serde(default)]

@@ -9,7 +9,6 @@ use crate::words::{Message, Words};
 /// The kinds of trouble a shell tells apart.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
 #[serde(rename_all = "snake_case")]
-#[ts(export)]
 pub enum Code {
     /// What was given does not fit a field.
     BadInput,
@@ -26,7 +25,6 @@ pub enum Code {
 /// Trouble: a code, a message, and the field where there is one.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS, thiserror::Error)]
 #[error("{code:?} {}", .message.id)]
-#[ts(export)]
 pub struct Problem {
     /// What kind of trouble.
     pub code: Code,

@@ -12,7 +12,6 @@ use super::error::Problem;
 
 /// One state of a unit.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct StateView {
     /// `first` or `second`.
     pub plug: &'static str,
@@ -34,7 +33,6 @@ impl From<State> for StateView {
 
 /// A state with faults.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct WorstStateView {
     /// The state.
     #[serde(flatten)]
@@ -45,7 +43,6 @@ pub struct WorstStateView {
 
 /// One row of an exposure table.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct RowView {
     /// The state.
     pub state: StateView,
@@ -61,7 +58,6 @@ pub struct RowView {
 
 /// The exposure table of one arrangement.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct ExposureView {
     /// The class.
     pub class: &'static str,
@@ -75,7 +71,6 @@ pub struct ExposureView {
 
 /// A likely class.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct LikelyView {
     /// The class.
     pub class: &'static str,
@@ -85,7 +80,6 @@ pub struct LikelyView {
 
 /// A finding that carries the verdict.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct RestsOnView {
     /// The finding.
     pub finding: String,
@@ -95,7 +89,6 @@ pub struct RestsOnView {
 
 /// The verdict on a findings file.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct AssessView {
     /// The worst class still consistent.
     pub treat_as: &'static str,

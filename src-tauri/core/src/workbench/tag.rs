@@ -11,7 +11,6 @@ use crate::words::{Message, Words, milliamperes, percent};
 
 /// The verdict in words.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct Tag {
     /// The class to act on.
     pub class: Class,

@@ -15,7 +15,6 @@ use crate::words::{Message, Words};
 
 /// One line of the list of units.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct UnitView {
     /// Its id.
     pub id: Uuid,
@@ -42,7 +41,6 @@ pub struct UnitView {
 
 /// One answer to choose.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct AnswerView {
     /// Its id.
     pub id: &'static str,
@@ -52,7 +50,6 @@ pub struct AnswerView {
 
 /// A question as it is asked.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct QuestionView {
     /// Its id; `values.` before the id of a value.
     pub id: String,
@@ -72,7 +69,6 @@ pub struct QuestionView {
 
 /// One finding in the list of what was found.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct FindingView {
     /// Its path, such as `answers.plug`.
     pub path: String,
@@ -89,7 +85,6 @@ pub struct FindingView {
 
 /// An inspection as it stands.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct InspectionView {
     /// The inspection.
     pub id: Uuid,
@@ -115,7 +110,6 @@ pub struct InspectionView {
 
 /// A supply to choose.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
-#[ts(export)]
 pub struct PresetView {
     /// Its id.
     pub id: &'static str,

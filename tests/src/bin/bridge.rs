@@ -1,0 +1,32 @@
+//! Serves the built screens and the commands on a loopback port: `bridge PORT SCREENS [RECORD]`.
+
+use std::path::{Path, PathBuf};
+
+use coldchassis_core::workbench::{Surroundings, Workbench};
+use coldchassis_tests::bridge;
+use tiny_http::Server;
+
+fn main() {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let port = arguments.first().map_or("0", String::as_str);
+    let screens = arguments.get(1).map_or_else(|| PathBuf::from("ui/dist"), PathBuf::from);
+    let around = Surroundings {
+        clock: Box::new(|| {
+            let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH);
+            since.map_or(0, |since| since.as_millis() as i64)
+        }),
+        ids: Box::new(uuid::Uuid::now_v7),
+        device: "browser".to_owned(),
+        author: String::new(),
+        locale: "en".to_owned(),
+    };
+    let bench = match arguments.get(2) {
+        Some(record) => Workbench::open(Path::new(record), around),
+        None => Workbench::in_memory(around),
+    };
+    let mut bench = bench.expect("the record opens");
+    // Loopback only: nothing outside this machine may reach it.
+    let server = Server::http(format!("127.0.0.1:{port}")).expect("the port is free");
+    println!("http://{}", server.server_addr());
+    bridge::serve(&server, &screens, &mut bench);
+}

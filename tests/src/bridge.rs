@@ -1,0 +1,115 @@
+//! The commands of the app over loopback HTTP, so that the very same screens run in a browser.
+//!
+//! It lives with the checks and never ships. One request, one command: `POST /api/<command>` with the
+//! arguments as a JSON object; the answer is `{"ok": …}` or `{"problem": …}`, the problem with the
+//! sentence a person reads. Everything else is a file of the built screens.
+
+use std::path::{Path, PathBuf};
+
+use coldchassis_core::inspection::Question;
+use coldchassis_core::workbench::{NewUnit, Problem, Workbench, presets, question_view};
+use serde::de::DeserializeOwned;
+use serde_json::{Value, json};
+use tiny_http::{Header, Method, Request, Response, Server};
+
+/// Serves until the process ends.
+///
+/// # Panics
+/// When the port cannot be listened on.
+pub fn serve(server: &Server, screens: &Path, bench: &mut Workbench) {
+    for mut request in server.incoming_requests() {
+        let path = request.url().split('?').next().unwrap_or_default().to_owned();
+        let answer = match (request.method(), path.strip_prefix("/api/")) {
+            (Method::Post, Some(command)) => {
+                let mut body = String::new();
+                let read = request.as_reader().read_to_string(&mut body);
+                let arguments = read.ok().and_then(|_| serde_json::from_str(&body).ok());
+                let answer = run(bench, command, &arguments.unwrap_or_else(|| json!({})));
+                Response::from_data(answer.to_string()).with_header(kind("application/json"))
+            }
+            _ => file(screens, &path),
+        };
+        // A browser that has gone away is no trouble.
+        let _ = respond(request, answer);
+    }
+}
+
+fn respond(request: Request, answer: Response<std::io::Cursor<Vec<u8>>>) -> std::io::Result<()> {
+    request.respond(answer)
+}
+
+/// Runs one command by name.
+pub fn run(bench: &mut Workbench, command: &str, arguments: &Value) -> Value {
+    match dispatch(bench, command, arguments) {
+        Ok(value) => json!({"ok": value}),
+        Err(problem) => {
+            let sentence = problem.sentence(bench.words());
+            json!({"problem": {"code": problem.code, "field": problem.field, "sentence": sentence}})
+        }
+    }
+}
+
+fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value, Problem> {
+    let text = |name: &str| given[name].as_str().unwrap_or_default();
+    let inspection = || argument(given, "inspection");
+    let texts = |name: &str| argument::<Vec<String>>(given, name);
+    let view = match command {
+        "list_units" => return Ok(json!(bench.units(given["text"].as_str())?)),
+        "list_presets" => return Ok(json!(presets(bench.words()))),
+        "show_question" => {
+            let question = Question::of(text("question")).unwrap_or(Question::Plug);
+            return Ok(json!(question_view(question, bench.words())));
+        }
+        "undo" => return Ok(json!(bench.undo(inspection())?)),
+        "create_unit" => bench.create_unit(&argument::<NewUnit>(given, "unit"))?,
+        "start_inspection" => bench.start_inspection(argument(given, "unit"), &texts("access"))?,
+        "show_inspection" => bench.inspection(inspection())?,
+        "answer" => bench.answer(inspection(), text("question"), given["answer"].clone())?,
+        "set_value" => bench.set_value(inspection(), text("value"), given["reading"].clone())?,
+        "set_rated" => bench.set_rated(inspection(), given["rated"].clone())?,
+        "set_tubes" => bench.set_tubes(inspection(), given["tubes"].clone())?,
+        "set_reading" => {
+            bench.set_reading(inspection(), text("reading"), given["value"].clone())?
+        }
+        "withdraw" => bench.withdraw(inspection(), text("finding"))?,
+        "set_access" => bench.set_access(inspection(), &texts("access"))?,
+        "set_supply" => bench.set_supply(inspection(), given["supply"].clone())?,
+        "rename" => bench.rename(inspection(), text("name"))?,
+        unknown => panic!("the screens ask for a command that is not there: {unknown}"),
+    };
+    Ok(json!(view))
+}
+
+/// An argument of a command; one that does not fit is a mistake of the screens.
+fn argument<T: DeserializeOwned>(given: &Value, name: &str) -> T {
+    serde_json::from_value(given[name].clone())
+        .unwrap_or_else(|error| panic!("argument {name} of the screens: {error} in {given}"))
+}
+
+fn file(screens: &Path, path: &str) -> Response<std::io::Cursor<Vec<u8>>> {
+    let wanted = path.trim_start_matches('/');
+    let wanted = if wanted.is_empty() { "index.html" } else { wanted };
+    let is_plain = !wanted.split('/').any(|part| part == "..");
+    let found: PathBuf = screens.join(wanted);
+    match std::fs::read(&found) {
+        Ok(bytes) if is_plain => Response::from_data(bytes).with_header(kind(content(&found))),
+        _ => Response::from_data(Vec::new()).with_status_code(404),
+    }
+}
+
+fn content(path: &Path) -> &'static str {
+    match path.extension().and_then(|extension| extension.to_str()) {
+        Some("html") => "text/html; charset=utf-8",
+        Some("js") => "text/javascript",
+        Some("css") => "text/css",
+        Some("svg") => "image/svg+xml",
+        Some("woff2") => "font/woff2",
+        Some("jpg") => "image/jpeg",
+        Some("png") => "image/png",
+        _ => "application/octet-stream",
+    }
+}
+
+fn kind(content: &str) -> Header {
+    Header::from_bytes("Content-Type", content).expect("a content type is a header")
+}
