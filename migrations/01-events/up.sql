@@ -99,6 +99,23 @@ CREATE TABLE finding (
     FOREIGN KEY (unit, inspection) REFERENCES inspection (unit, id) ON DELETE CASCADE
 ) STRICT;
 
+-- Projection: the photos that were added and not removed. Files are named by `sha256`.
+CREATE TABLE photo (
+    unit TEXT NOT NULL,
+    inspection TEXT NOT NULL,
+    id TEXT NOT NULL,
+    -- The path of the finding it shows, such as answers.plug; NULL: the unit as a whole.
+    finding TEXT,
+    sha256 TEXT NOT NULL CHECK (length(sha256) = 64),
+    width INTEGER NOT NULL CHECK (width > 0),
+    height INTEGER NOT NULL CHECK (height > 0),
+    caption TEXT NOT NULL DEFAULT '',
+    author TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    PRIMARY KEY (unit, inspection, id),
+    FOREIGN KEY (unit, inspection) REFERENCES inspection (unit, id) ON DELETE CASCADE
+) STRICT;
+
 -- Snapshots of what the engine said. Kept as they were: never merged, never rebuilt.
 CREATE TABLE verdict (
     seq INTEGER PRIMARY KEY AUTOINCREMENT,

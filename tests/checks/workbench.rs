@@ -1,1 +1,22 @@
-//! x
+//! Checks of the one door: what a shell may rely on, whatever it sends and in whatever order.
+//!
+//! The clock is fixed or steps by a known amount and the ids are counted, so every run can be
+//! repeated byte by byte. What a verdict says is checked elsewhere; here it only has to be the one
+//! that the same findings give as a file.
+
+#[path = "workbench/bench.rs"]
+mod bench;
+#[path = "workbench/files.rs"]
+mod files;
+#[path = "workbench/inspecting.rs"]
+mod inspecting;
+#[path = "workbench/pace.rs"]
+mod pace;
+#[path = "workbench/refusals.rs"]
+mod refusals;
+#[path = "workbench/sequences.rs"]
+mod sequences;
+#[path = "workbench/undoing.rs"]
+mod undoing;
+#[path = "workbench/wording.rs"]
+mod wording;

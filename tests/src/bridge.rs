@@ -66,6 +66,7 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "show_inspection" => bench.inspection(inspection())?,
         "answer" => bench.answer(inspection(), text("question"), given["answer"].clone())?,
         "set_value" => bench.set_value(inspection(), text("value"), given["reading"].clone())?,
+        "leave_open" => bench.leave_open(inspection(), text("value"))?,
         "set_rated" => bench.set_rated(inspection(), given["rated"].clone())?,
         "set_tubes" => bench.set_tubes(inspection(), given["tubes"].clone())?,
         "set_reading" => {

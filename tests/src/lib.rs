@@ -4,3 +4,4 @@ pub mod spice;
 
 pub mod bridge;
 pub mod physical_unit;
+pub mod pictures;

@@ -15,6 +15,7 @@ use crate::{figures, print};
 enum Typed {
     Answer(Value),
     Value(Value),
+    LeaveOpen,
     Undo,
     Quit,
 }
@@ -76,6 +77,9 @@ fn ask(
                 let id = question.id.trim_start_matches("values.");
                 bench.set_value(view.id, id, value).map(Some)
             }
+            Some(Typed::LeaveOpen) => {
+                bench.leave_open(view.id, question.id.trim_start_matches("values.")).map(Some)
+            }
             None => {
                 print::text(&bench.words().say_id("guide-not-understood"))?;
                 continue;
@@ -135,10 +139,10 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
     }
 }
 
-/// A value that cannot be read is left open; there is nothing to keep.
+/// A value that cannot be read is left open, and not asked again.
 fn cannot_tell(question: &QuestionView) -> Option<Typed> {
     let is_value = question.id.starts_with("values.");
-    Some(if is_value { Typed::Quit } else { Typed::Answer(json!("cant_tell")) })
+    Some(if is_value { Typed::LeaveOpen } else { Typed::Answer(json!("cant_tell")) })
 }
 
 /// A figure as typed; an `m` before it says that it was measured.

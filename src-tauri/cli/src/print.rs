@@ -110,6 +110,9 @@ pub fn question(question: &QuestionView, words: &Words) -> String {
     let mut lines = vec![paragraph(&format!("? {}", question.text))];
     lines.extend(wrapped(&question.why, "  "));
     lines.extend(wrapped(&question.how, "  "));
+    for place in &question.places {
+        lines.push(format!("  [ ] {place}"));
+    }
     if let Some(caution) = &question.caution {
         lines.extend(wrapped(caution, "  ! "));
     }
@@ -142,9 +145,12 @@ pub fn units(units: &[UnitView], words: &Words) -> String {
     let line = |unit: &UnitView| {
         let class = unit.treat_as.as_ref().map_or_else(
             || words.say_id("list-not-judged"),
-            |class| words.say_id(&format!("class-{class}-short")),
+            |class| {
+                let basis = unit.basis.as_deref().unwrap_or("not_ruled_out");
+                words.say_id(&format!("tag-{class}-{basis}"))
+            },
         );
-        format!("{}  {:10}  {}  {}", unit.label, class, unit.name, unit.place)
+        format!("{}  {}  {}  {}", unit.label, class, unit.name, unit.place)
     };
     units.iter().map(line).collect::<Vec<_>>().join("\n")
 }

@@ -12,6 +12,8 @@ pub fn of(locale: &str) -> Surroundings {
         clock: Box::new(|| chrono::Utc::now().timestamp_millis()),
         ids: Box::new(Uuid::now_v7),
         device: DEVICE.to_owned(),
+        // The terminal takes no photos.
+        photos: None,
         author: std::env::var("COLDCHASSIS_INSPECTOR").unwrap_or_default(),
         locale: locale.to_owned(),
     }

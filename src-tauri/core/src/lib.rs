@@ -14,6 +14,7 @@ pub mod fields;
 pub mod figure;
 pub mod hazard;
 pub mod inspection;
+pub mod photo;
 pub mod store;
 pub mod supply;
 pub mod words;

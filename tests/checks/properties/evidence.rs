@@ -185,7 +185,9 @@ fn taking_a_finding_back_restores_the_verdict() {
         let new_value =
             value.findings().values.into_iter().find(|(id, _)| !before.values.contains_key(id));
         after.values.extend(new_value);
-        changed.update(|count| count + u32::from(assess(&after, &mut judge) != verdict));
+        let then = assess(&after, &mut judge);
+        prop_assert_eq!(&then, &assess(&after, &mut Judge::of(&after)), "{}", draft.json());
+        changed.update(|count| count + u32::from(then != verdict));
         let mut back = after;
         if let Some((question, _)) = added {
             back = back.without(Finding::Answer(question));

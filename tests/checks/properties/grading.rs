@@ -6,9 +6,9 @@ use coldchassis_core::arrangement::{
     Arrangement, ArrangementId, COUNT, Fault, FaultSet, LineCapacitorClass, LineSide, Reach,
     Spread, State, Values, Wiring, all, states, touched, twin,
 };
-use coldchassis_core::body::{Body, Impedance, LET_GO_MA};
+use coldchassis_core::body::LET_GO_MA;
 use coldchassis_core::hazard::{
-    Class, Exposures, Level, Outcome, Parts, Screen, Table, outcome, table,
+    Class, Exposures, Level, Outcome, Parts, Person, Screen, Table, outcome, table,
 };
 use coldchassis_core::supply::Supply;
 use proptest::prelude::{prop_assert, prop_assert_eq, prop_oneof};
@@ -28,8 +28,8 @@ fn milliamperes(
         return 0.0;
     };
     let contacts = supply.contacts(supply.volts);
-    let body = Impedance::of(Body::default());
-    outcome(wiring, touched(&line, faults), values, supply.hertz, contacts, &body).milliamperes()
+    outcome(wiring, touched(&line, faults), values, supply.hertz, contacts, &Person::default())
+        .milliamperes()
 }
 
 /// The size of the smallest of all sets of at most three faults that reaches 5 mA.

@@ -4,8 +4,7 @@ use coldchassis_core::arrangement::{
     Arrangement, Fault, FaultSet, Isolation, LineSide, NearPin, PlugWay, State, Values, Wiring,
     states, touched,
 };
-use coldchassis_core::body::{Body, Impedance};
-use coldchassis_core::hazard::{Outcome, outcome, table};
+use coldchassis_core::hazard::{Outcome, Person, outcome, table};
 use coldchassis_core::supply::{Feed, Supply};
 use proptest::prelude::{TestCaseError, prop_assert, prop_assert_eq, proptest};
 
@@ -62,8 +61,14 @@ impl Bench {
     fn outcome(&self, state: State, faults: FaultSet, contacts: [f64; 2]) -> Option<Outcome> {
         let wiring = Wiring::of(&self.arrangement, state, faults)?;
         let touched = touched(&self.arrangement.line?, faults);
-        let body = Impedance::of(Body::default());
-        Some(outcome(wiring, touched, &self.values, self.supply.hertz, contacts, &body))
+        Some(outcome(
+            wiring,
+            touched,
+            &self.values,
+            self.supply.hertz,
+            contacts,
+            &Person::default(),
+        ))
     }
 
     fn same(&self, one: Case, other: Case) -> Result<(), TestCaseError> {

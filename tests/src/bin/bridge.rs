@@ -10,6 +10,10 @@ fn main() {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let port = arguments.first().map_or("0", String::as_str);
     let screens = arguments.get(1).map_or_else(|| PathBuf::from("ui/dist"), PathBuf::from);
+    // Beside the record; without one, in a folder that goes with this process.
+    let passing = tempfile::tempdir().expect("a temporary folder");
+    let kept = arguments.get(2).and_then(|record| Path::new(record).parent());
+    let photos = kept.unwrap_or(passing.path()).join("photos");
     let around = Surroundings {
         clock: Box::new(|| {
             let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH);
@@ -17,6 +21,7 @@ fn main() {
         }),
         ids: Box::new(uuid::Uuid::now_v7),
         device: "browser".to_owned(),
+        photos: Some(photos),
         author: String::new(),
         locale: "en".to_owned(),
     };

@@ -59,7 +59,7 @@ pub fn read_exposure(value: Value) -> Result<ExposureFile, FieldError> {
     let line = if isolation.has_line() {
         Some(read_line(&mut fields)?)
     } else {
-        ignore_line(&mut fields)?;
+        ignore_line(&mut fields);
         None
     };
     let arrangement = Arrangement { isolation, line };
@@ -93,15 +93,11 @@ fn read_line(fields: &mut Fields) -> Result<LineSide, FieldError> {
     })
 }
 
-/// A unit without a line side has none of the other factors; what is said of them is ignored.
-fn ignore_line(fields: &mut Fields) -> Result<(), FieldError> {
-    fields.id("cord", Cord::IDS, Cord::of)?;
-    fields.id("near_pin", NearPin::IDS, NearPin::of)?;
-    fields.id("line_capacitor", LineCapacitor::IDS, LineCapacitor::of)?;
-    fields.id("line_capacitor_class", LineCapacitorClass::IDS, LineCapacitorClass::of)?;
-    fields.id("switch_leg", SwitchLeg::IDS, SwitchLeg::of)?;
-    fields.id("reach", Reach::IDS, Reach::of)?;
-    Ok(())
+/// A unit without a line side has none of the other factors; whatever is said of them is ignored.
+fn ignore_line(fields: &mut Fields) {
+    for key in KEYS.iter().filter(|key| !matches!(**key, "supply" | "isolation" | "values")) {
+        fields.take(key);
+    }
 }
 
 fn read_values(fields: &mut Fields) -> Result<Values, FieldError> {

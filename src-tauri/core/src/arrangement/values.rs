@@ -98,6 +98,9 @@ impl Default for Values {
     }
 }
 
+/// How far an old part is believed to be from its marking, as a share.
+pub const MARKED_WITHIN: Figure = usual(0.2, "1");
+
 /// The lowest and the highest a part's value may be.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spread {
@@ -126,9 +129,14 @@ impl Spread {
         Self { low: value, high: value }
     }
 
-    /// A value read off a marking: old parts are believed to be within 20 % of it (common practice).
+    /// A value read off a marking.
     pub fn marked(value: f64) -> Self {
-        Self { low: value * 0.8, high: value * 1.2 }
+        Self { low: value * (1.0 - MARKED_WITHIN.value), high: value * (1.0 + MARKED_WITHIN.value) }
+    }
+
+    /// Half way between the ends.
+    pub const fn middle(self) -> f64 {
+        f64::midpoint(self.low, self.high)
     }
 
     /// The two ends; one where they are the same.

@@ -13,6 +13,7 @@ use crate::arrangement::{
 };
 use crate::body::Posture;
 use crate::circuit::Thevenin;
+use crate::figure::Figure;
 use crate::supply::{Feed, Supply};
 
 use super::outcome::{Outcome, Person, outcome};
@@ -32,6 +33,8 @@ pub struct Parts {
     pub winding: Spread,
     /// Heater string, hot, Ω.
     pub heater_ohm: f64,
+    /// Whether a line capacitor that is not known is taken as usual for its class, not as a range.
+    pub line_capacitor_usual: bool,
 }
 
 impl Default for Parts {
@@ -43,6 +46,27 @@ impl Default for Parts {
             aerial: Spread::AERIAL,
             winding: Spread::WINDING,
             heater_ohm: defaults::HEATERS.value,
+            line_capacitor_usual: false,
+        }
+    }
+}
+
+impl Parts {
+    /// The same knowledge with the usual value wherever a range is left, for what is likely.
+    #[must_use]
+    pub fn as_usual(&self) -> Self {
+        let ranges = Self::default();
+        let usual = |known: Spread, range: Spread, figure: Figure| {
+            Spread::exactly(if known == range { figure.value } else { known.middle() })
+        };
+        Self {
+            line_capacitor: self.line_capacitor.map(|known| Spread::exactly(known.middle())),
+            network_ohm: usual(self.network_ohm, ranges.network_ohm, defaults::NETWORK_OHM),
+            network_farad: usual(self.network_farad, ranges.network_farad, defaults::NETWORK_FARAD),
+            aerial: usual(self.aerial, ranges.aerial, defaults::AERIAL),
+            winding: usual(self.winding, ranges.winding, defaults::WINDING),
+            heater_ohm: self.heater_ohm,
+            line_capacitor_usual: true,
         }
     }
 }
@@ -129,9 +153,11 @@ impl Parts {
     }
 
     fn line_capacitor_spread(&self, class: LineCapacitorClass) -> Spread {
-        self.line_capacitor.unwrap_or(match class {
-            LineCapacitorClass::Ordinary => Spread::LINE_CAPACITOR,
-            LineCapacitorClass::ClassY => Spread::CLASS_Y,
+        self.line_capacitor.unwrap_or(match (class, self.line_capacitor_usual) {
+            (LineCapacitorClass::Ordinary, false) => Spread::LINE_CAPACITOR,
+            (LineCapacitorClass::ClassY, false) => Spread::CLASS_Y,
+            (LineCapacitorClass::Ordinary, true) => Spread::exactly(defaults::LINE_CAPACITOR.value),
+            (LineCapacitorClass::ClassY, true) => Spread::exactly(defaults::CLASS_Y.value),
         })
     }
 

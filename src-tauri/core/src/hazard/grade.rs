@@ -20,6 +20,8 @@ pub struct Worst {
     pub state: Option<State>,
     /// The faults.
     pub faults: FaultSet,
+    /// Whether its plug fits one way only.
+    pub fits_one_way: bool,
 }
 
 impl Worst {
@@ -52,6 +54,8 @@ impl Exposures {
                 worst = Some(here);
             }
         }
+        let fits_one_way = arrangement.line.is_some_and(|line| !line.cord.is_reversible());
+        let worst = worst.map(|worst| Worst { fits_one_way, ..worst });
         worst.unwrap_or(Worst::NO_LINE)
     }
 
@@ -125,6 +129,7 @@ impl Worst {
         milliamperes: 0.0,
         state: None,
         faults: FaultSet::NONE,
+        fits_one_way: false,
     };
 }
 
@@ -136,6 +141,7 @@ impl Largest {
             milliamperes: self.milliamperes.max(0.0),
             state: self.state,
             faults: self.faults,
+            fits_one_way: false,
         }
     }
 }

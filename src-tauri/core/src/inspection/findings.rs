@@ -167,6 +167,8 @@ pub struct Findings {
     pub readings: BTreeMap<ReadingId, Reading>,
     /// Values of parts.
     pub values: BTreeMap<ValueId, PartValue>,
+    /// Values that were looked for in vain, not to be asked again.
+    pub left_open: BTreeSet<ValueId>,
     /// The rating plate.
     pub rated: Option<Rated>,
     /// The meter.
@@ -183,6 +185,7 @@ impl Findings {
             tubes: Vec::new(),
             readings: BTreeMap::new(),
             values: BTreeMap::new(),
+            left_open: BTreeSet::new(),
             rated: None,
             meter: Meter::default(),
         }

@@ -18,11 +18,13 @@ pub struct Judge {
     supply: Supply,
     parts: Parts,
     screen: Screen,
+    usual_screen: Screen,
     at_highest: Exposures,
     at_nominal: Exposures,
     worst: Vec<Option<Class>>,
     best: Vec<Option<Class>>,
     if_read: Vec<Option<Class>>,
+    usual: Vec<Option<Class>>,
 }
 
 impl Judge {
@@ -33,11 +35,13 @@ impl Judge {
             supply,
             parts,
             screen: Screen::new(&supply, parts),
+            usual_screen: Screen::new(&supply, parts.as_usual()),
             at_highest: Exposures::new(&supply, supply.volts_max, parts),
             at_nominal: Exposures::new(&supply, supply.volts, parts),
             worst: vec![None; COUNT],
             best: vec![None; COUNT],
             if_read: vec![None; COUNT],
+            usual: vec![None; COUNT],
         }
     }
 
@@ -66,6 +70,11 @@ impl Judge {
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
         remembered(&mut self.if_read, id, || self.screen.best_class(id, Level::Highest))
+    }
+
+    /// The class it has with usual values at the nominal voltage, for what is likely.
+    pub fn usual_class(&mut self, id: ArrangementId) -> Class {
+        remembered(&mut self.usual, id, || self.usual_screen.best_class(id, Level::Nominal))
     }
 
     /// The worst class over a set.
@@ -126,7 +135,7 @@ impl Judge {
             return highest;
         }
         let nominal = self.at_nominal.worst(arrangement);
-        if nominal.class.is_worse_than(highest.class) { nominal } else { highest }
+        if nominal.is_worse_than(&highest) { nominal } else { highest }
     }
 
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.

@@ -28,9 +28,8 @@ pub use judge::Judge;
 pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
 pub use reason::{
-    cautions_to_look_at, class_inline, conflict_sentences, next_step, not_checked, permission,
-    reason, rests_on_sentences, severity_words, shown_worst, state_sentence, tag_line,
-    worst_state_sentence,
+    cautions_to_look_at, class_inline, conflict_sentences, next_or_stop, not_checked, permission,
+    reason, rests_on_sentences, severity_words, shown_worst, tag_line, worst_state_sentence,
 };
 pub use set::ArrangementSet;
 pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};

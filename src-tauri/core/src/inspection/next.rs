@@ -50,13 +50,13 @@ pub fn step(
     treat_as: Class,
     could_be: Class,
 ) -> Option<Step> {
-    if possible.is_conflict() || treat_as == could_be {
+    if possible.is_conflict() {
         // A conflict is mended by looking again, not by asking more.
         return None;
     }
     let open = Open::of(findings);
-    if !open.can_improve(possible, judge, treat_as) {
-        return None;
+    if treat_as == could_be || !open.can_improve(possible, judge, treat_as) {
+        return open.metal_to_trace(&possible.considered, treat_as);
     }
     open.best_question(&Weights::of(findings, &possible.considered, judge), &possible.considered)
         .or_else(|| open.value_that_matters(&possible.considered).map(Step::Read))
@@ -81,13 +81,27 @@ impl Open {
             .filter(|question| !findings.answers.contains_key(question))
             .collect();
         let may_read = access.contains(&Access::CoverOff);
-        let unread = |value: &&ValueId| may_read && !findings.values.contains_key(value);
+        let unread = |value: &&ValueId| {
+            let settled = findings.values.contains_key(value) || findings.left_open.contains(value);
+            may_read && !settled
+        };
         Self {
             single: open.iter().copied().filter(|question| !METAL.contains(question)).collect(),
             metal: METAL.into_iter().filter(|question| open.contains(question)).collect(),
             values: ValueId::ALL.iter().filter(unread).copied().collect(),
             findings: findings.clone(),
         }
+    }
+
+    /// Bare metal counts as on the chassis until it is traced. Where it could be on a common of its own
+    /// that makes matters worse, so it is traced before anything better than live is left standing.
+    fn metal_to_trace(&self, set: &ArrangementSet, treat_as: Class) -> Option<Step> {
+        let untraced = self.metal.contains(&Question::MetalJoined)
+            && set.iter().any(|(_, a)| {
+                a.isolation.has_own_common()
+                    && a.line.is_some_and(|line| line.reach == Reach::Exposed)
+            });
+        (untraced && treat_as != Class::Live).then_some(Step::Ask(Question::MetalJoined))
     }
 
     /// Whether some arrangement could answer so that the worst class left is better.

@@ -1,8 +1,11 @@
 //! Cautions that stand beside the class: each holds when it holds for some arrangement still possible.
 
-use crate::arrangement::Arrangement;
+use std::sync::LazyLock;
+
+use crate::arrangement::{Arrangement, Cord};
 use crate::body::STARTLE_MA;
 use crate::fields::id_enum;
+use crate::figure::{Figure, Mark, Source};
 
 use super::bank::{Access, Question};
 use super::evidence::pin;
@@ -54,6 +57,9 @@ id_enum! {
     }
 }
 
+static LINE_ON_EARTH: LazyLock<ArrangementSet> =
+    LazyLock::new(|| ArrangementSet::of(Arrangement::is_line_on_earth));
+
 /// An overlay that holds.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Overlay {
@@ -70,6 +76,10 @@ pub fn overlays(
     judge: &mut Judge,
 ) -> Vec<Overlay> {
     let leak = judge.earth_leakage_ma(considered).filter(|leak| *leak >= STARTLE_MA.value);
+    // A supply conductor on the earth wire is a short circuit, not a leak: its figure would mislead.
+    let mut leaking = considered.clone();
+    leaking.remove(&LINE_ON_EARTH);
+    let figure = judge.earth_leakage_ma(&leaking).filter(|leak| *leak >= STARTLE_MA.value);
     OverlayId::ALL
         .iter()
         .filter(|id| match id {
@@ -78,7 +88,7 @@ pub fn overlays(
         })
         .map(|&id| Overlay {
             id,
-            milliamperes: leak.filter(|_| id == OverlayId::EarthCarriesLeakage),
+            milliamperes: figure.filter(|_| id == OverlayId::EarthCarriesLeakage),
         })
         .collect()
 }
@@ -88,7 +98,11 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
     let some = |holds: &dyn Fn(&Arrangement) -> bool| set.iter().any(|(_, a)| holds(a));
     match id {
         OverlayId::LiveInside => judge.is_live_inside(set),
-        OverlayId::LineOnEarth => some(&Arrangement::is_line_on_earth),
+        OverlayId::LineOnEarth => {
+            // An earth lift counts as lifted; its other position puts the line on earth.
+            let lifts = says(Question::EarthLift, "present");
+            some(&|a| a.is_line_on_earth() || (lifts && is_earthed_when_not_lifted(a)))
+        }
         OverlayId::ProveOutlet => some(&|a| a.line.is_some_and(|line| line.cord.is_earthed())),
         // Needs the current itself; worked out by the caller.
         OverlayId::EarthCarriesLeakage => false,
@@ -119,12 +133,23 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
     }
 }
 
-/// More than 10 % from the supply's volts, or another frequency (common practice).
+fn is_earthed_when_not_lifted(arrangement: &Arrangement) -> bool {
+    let three_pins =
+        |cord| matches!(cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
+    arrangement.isolation.is_line_on_chassis()
+        && arrangement.line.is_some_and(|line| three_pins(line.cord))
+}
+
+/// How far rated volts may be from the supply's, as a share.
+const RATED_WITHIN: Figure = Figure::new(0.1, "1", Source::Model, Mark::CommonPractice);
+
+/// More than 10 % from the supply's volts, or another frequency.
 fn is_wrong_supply(findings: &Findings) -> bool {
     let Some(rated) = findings.rated else {
         return false;
     };
     let supply = findings.supply;
-    let volts_differ = |volts: f64| (volts - supply.volts).abs() > 0.1 * supply.volts;
+    let volts_differ =
+        |volts: f64| (volts - supply.volts).abs() > RATED_WITHIN.value * supply.volts;
     rated.volts.is_some_and(volts_differ) || rated.hertz.is_some_and(|hertz| hertz != supply.hertz)
 }

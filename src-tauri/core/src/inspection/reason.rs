@@ -4,11 +4,13 @@ use crate::arrangement::{Fault, FaultSet, PlugWay, State, Switch};
 use crate::body::Path;
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{Class, Worst, severity};
+use crate::supply::Feed;
 use crate::words::{Message, milliamperes};
 
 use super::bank::{Access, Question, Role};
 use super::findings::Findings;
 use super::next::Step;
+use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
 
 /// The tag's line: class with its basis.
@@ -23,7 +25,7 @@ pub fn class_inline(class: Class) -> Message {
 
 /// Why the verdict is what it is, in a sentence.
 pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    if findings.list().is_empty() {
+    if findings.answers.is_empty() && findings.values.is_empty() {
         return vec![Message::new("reason-nothing-answered")];
     }
     let suffix = if verdict.basis == Basis::Shown { "" } else { "-not_ruled_out" };
@@ -36,7 +38,7 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
         (Class::Live, Some(state)) => {
             let stem =
                 if suffix.is_empty() { "reason-live-found" } else { "reason-live-not_ruled_out" };
-            let [plug, switch] = state_words(state);
+            let [plug, switch] = state_words(state, worst, findings.supply.feed);
             Message::new(stem)
                 .text("current", current())
                 .message("plug", plug)
@@ -54,14 +56,27 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
                 .message("fault", fault_words(worst.faults))
         }
     };
-    match verdict.treat_as {
-        // The best that is ever said, and only with what was not checked.
-        Class::TwoFaults | Class::NoLine => {
-            let unchecked = not_checked(findings);
-            vec![main, Message::new("no-shock-path").list("not_checked", unchecked)]
-        }
-        _ => vec![main],
+    // The best that is ever said: not over readings nobody has weighed or a caution against power.
+    let best = matches!(verdict.treat_as, Class::TwoFaults | Class::NoLine);
+    if best && findings.readings.is_empty() && !is_power_forbidden(verdict) {
+        let unchecked = not_checked(findings);
+        vec![main, Message::new("no-shock-path").list("not_checked", unchecked)]
+    } else {
+        vec![main]
     }
+}
+
+/// Whether a caution beside the class says not to power it, whatever the class.
+fn is_power_forbidden(verdict: &Verdict) -> bool {
+    verdict.overlays.iter().any(|overlay| {
+        matches!(
+            overlay.id,
+            OverlayId::LineOnEarth
+                | OverlayId::DamagedCord
+                | OverlayId::FilterCapacitors
+                | OverlayId::WrongSupply
+        )
+    })
 }
 
 /// The worst case where its current says something: not for a unit without a line side, nor for one
@@ -98,10 +113,16 @@ fn fault_words(faults: FaultSet) -> Message {
     }
 }
 
-fn state_words(state: State) -> [Message; 2] {
-    let plug = match state.plug {
-        PlugWay::First => "state-plug-first",
-        PlugWay::Second => "state-plug-second",
+/// Plug and switch in words. Which pin is hot is only said where that is so and helps: not on two hot
+/// contacts, not behind a reversed outlet, and a plug that fits one way needs no way named.
+fn state_words(state: State, worst: &Worst, feed: Feed) -> [Message; 2] {
+    let says_pin = feed == Feed::Direct && !worst.faults.has(Fault::OutletReversed);
+    let plug = match (worst.fits_one_way, state.plug, says_pin) {
+        (true, ..) => "state-plug-only",
+        (false, PlugWay::First, true) => "state-plug-first",
+        (false, PlugWay::Second, true) => "state-plug-second",
+        (false, PlugWay::First, false) => "state-plug-one-way",
+        (false, PlugWay::Second, false) => "state-plug-other-way",
     };
     let switch = match state.switch {
         Switch::On => "state-switch-on",
@@ -111,8 +132,8 @@ fn state_words(state: State) -> [Message; 2] {
 }
 
 /// The state of the worst case in a sentence, with the faults it takes.
-pub fn worst_state_sentence(worst: &Worst) -> Option<Message> {
-    let state = state_sentence(worst.state?);
+pub fn worst_state_sentence(worst: &Worst, feed: Feed) -> Option<Message> {
+    let state = state_sentence(worst, feed)?;
     Some(if worst.faults.is_empty() {
         state
     } else {
@@ -122,16 +143,17 @@ pub fn worst_state_sentence(worst: &Worst) -> Option<Message> {
     })
 }
 
-/// A state in a sentence.
-pub fn state_sentence(state: State) -> Message {
-    let [plug, switch] = state_words(state);
-    match state.selector {
+/// The state of the worst case in a sentence.
+fn state_sentence(worst: &Worst, feed: Feed) -> Option<Message> {
+    let state = worst.state?;
+    let [plug, switch] = state_words(state, worst, feed);
+    Some(match state.selector {
         None => Message::new("state-sentence").message("plug", plug).message("switch", switch),
         Some(selector) => Message::new("state-sentence-selector")
             .message("plug", plug)
             .message("switch", switch)
             .message("selector", Message::new(format!("state-selector-{}", selector.id()))),
-    }
+    })
 }
 
 /// What may be done now; local codes come first.
@@ -139,6 +161,7 @@ pub fn permission(verdict: &Verdict) -> Vec<Message> {
     let id = match (verdict.treat_as, verdict.basis) {
         (Class::Live, Basis::Shown) => "permission-live-shown".to_owned(),
         (Class::Live, Basis::NotRuledOut) => "permission-live-not_ruled_out".to_owned(),
+        _ if is_power_forbidden(verdict) => "permission-cautions-first".to_owned(),
         (class, _) => format!("permission-{}", class.id()),
     };
     let mut messages = vec![Message::new(id)];
@@ -149,13 +172,26 @@ pub fn permission(verdict: &Verdict) -> Vec<Message> {
     messages
 }
 
-/// The next step as a sentence: the cheapest thing that could rule the worst out.
-pub fn next_step(verdict: &Verdict) -> Option<Message> {
-    let question = match verdict.next? {
-        Step::Ask(question) => format!("question-{}", question.id()),
-        Step::Read(value) => format!("value-{}", value.id()),
+/// The next step as a sentence, the one that parts the most in the least time, or why there is none.
+pub fn next_or_stop(findings: &Findings, verdict: &Verdict) -> Message {
+    let question = match verdict.next {
+        Some(Step::Ask(question)) => format!("question-{}", question.id()),
+        Some(Step::Read(value)) => format!("value-{}", value.id()),
+        None => return Message::new(stop_id(findings, verdict)),
     };
-    Some(Message::new("next-step").message("question", Message::new(question)))
+    Message::new("next-step").message("question", Message::new(question))
+}
+
+fn stop_id(findings: &Findings, verdict: &Verdict) -> &'static str {
+    let opened = findings.access.contains(&Access::CoverOff);
+    let could_better = verdict.basis == Basis::NotRuledOut;
+    if !verdict.conflicts.is_empty() {
+        "nothing-left-conflict"
+    } else if could_better && !opened {
+        "nothing-left-access"
+    } else {
+        "nothing-left"
+    }
 }
 
 /// The findings that carry the verdict, each with what it would be without.
@@ -184,32 +220,40 @@ pub fn conflict_sentences(verdict: &Verdict) -> Vec<Message> {
         .collect()
 }
 
-/// What nobody has looked at; never empty.
+/// What nobody has looked at, and what was looked at but not weighed; never empty.
 pub fn not_checked(findings: &Findings) -> Vec<Message> {
-    let mut ids = Vec::new();
     let inside_looked = findings.answers.iter().any(|(question, answer)| {
         answer.is_known() && question.entry().access == [Access::CoverOff]
     });
-    if !inside_looked {
-        ids.push("not-checked-inside");
-    }
-    if findings.readings.is_empty() {
-        ids.push("not-checked-readings");
-    }
-    if inside_looked && findings.known(Question::SwitchLeg).is_none() {
-        ids.push("not-checked-switch_wiring");
-    }
-    if metal_untraced(findings) {
-        ids.push("not-checked-metal");
-    }
-    if findings.values.is_empty() {
-        ids.push("not-checked-values");
-    }
-    if findings.tubes.is_empty() {
-        ids.push("not-checked-tubes");
-    }
-    ids.push("not-checked-hidden");
-    ids.into_iter().map(Message::new).collect()
+    let batteries = findings.says(Question::Plug, "battery_only");
+    let unswitched = inside_looked && findings.known(Question::SwitchLeg).is_none();
+    let unread = findings.values.is_empty() && !batteries;
+    let tubes = if findings.tubes.is_empty() { "not-checked-tubes" } else { "not-weighed-tubes" };
+    let readings =
+        if findings.readings.is_empty() { "not-checked-readings" } else { "not-weighed-readings" };
+    [
+        (findings.says(Question::Plug, "outside_supply"), "not-checked-supply"),
+        (!inside_looked, "not-checked-inside"),
+        (true, readings),
+        (unswitched && !batteries, "not-checked-switch_wiring"),
+        (metal_untraced(findings), "not-checked-metal"),
+        (aerial_beside_metal(findings), "not-checked-aerial"),
+        (unread, "not-checked-values"),
+        (true, tubes),
+        (true, "not-checked-hidden"),
+    ]
+    .into_iter()
+    .filter(|(is_so, _)| *is_so)
+    .map(|(_, id)| Message::new(id))
+    .collect()
+}
+
+/// One reach is judged at a time: bare metal hides what an aerial terminal beside it could carry.
+fn aerial_beside_metal(findings: &Findings) -> bool {
+    let bare = findings.known(Question::BareMetal).is_some()
+        && !findings.says(Question::BareMetal, "none_anywhere");
+    let touchable = bare || findings.says(Question::Back, "missing");
+    touchable && findings.says(Question::Terminals, "aerial_or_earth")
 }
 
 /// Bare metal counts as on the chassis until it is traced; say so where nobody has.

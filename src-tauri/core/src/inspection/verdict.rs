@@ -108,31 +108,34 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     }
 }
 
-/// The share of each class still possible, by worst class; what is likely where nothing conflicts.
+/// The classes still possible, worst first, and what is likely where nothing conflicts.
 fn likely(
     findings: &Findings,
     possible: &Possible,
     judge: &mut Judge,
 ) -> (Option<Likely>, Vec<Class>) {
     let weights = prior::weights(findings);
-    let mut shares = vec![(0.0, false); Class::ALL.len()];
+    let mut shares = [0.0; Class::ALL.len()];
+    let mut there = [false; Class::ALL.len()];
     for (id, _) in possible.considered.iter() {
-        let class = judge.worst_class(id);
-        if let Some(share) = shares.get_mut(class as usize) {
-            share.0 += weights.get(usize::from(id.0)).copied().unwrap_or_default();
-            share.1 = true;
+        // What to act on goes by the worst end of values, what is likely by the usual ones.
+        if let Some(there) = there.get_mut(judge.worst_class(id) as usize) {
+            *there = true;
+        }
+        if let Some(share) = shares.get_mut(judge.usual_class(id) as usize) {
+            *share += weights.get(usize::from(id.0)).copied().unwrap_or_default();
         }
     }
-    let total: f64 = shares.iter().map(|(share, _)| share).sum();
-    let classes = Class::ALL.iter().zip(&shares).filter(|(_, (_, there))| *there);
+    let classes = Class::ALL.iter().zip(there).filter(|(_, there)| *there);
     let classes = classes.map(|(class, _)| *class).collect();
+    let total: f64 = shares.iter().sum();
     if possible.is_conflict() || total <= 0.0 {
         return (None, classes);
     }
     let most = Class::ALL
         .iter()
-        .zip(&shares)
-        .map(|(&class, (share, _))| Likely { class, share: share / total })
+        .zip(shares)
+        .map(|(&class, share)| Likely { class, share: share / total })
         .find(|likely| likely.share >= LIKELY);
     (most, classes)
 }

@@ -24,8 +24,8 @@ pub(super) const INSPECTION_STARTED: &str = "inspection.started";
 pub(super) const INSPECTION_ACCESS: &str = "inspection.access";
 /// What the subjects of findings begin with; the rest is the finding's key.
 pub(super) const FINDING: &str = "finding.";
-/// What the subjects of photos begin with.
-const PHOTO: &str = "photo.";
+/// What the subjects of photos begin with; the photo's id and what is set follow.
+pub(super) const PHOTO: &str = "photo.";
 
 /// One human change. What it means beyond its subject is for others to say.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -117,6 +117,11 @@ pub(super) enum Level {
 }
 
 impl Change {
+    /// A photo is removed; an undo brings it back.
+    pub fn photo_removed(photo: Uuid) -> Self {
+        Self::Withdrawn { subject: format!("{PHOTO}{photo}.added") }
+    }
+
     /// What it sets, as the log names it.
     pub fn subject(&self) -> String {
         match self {

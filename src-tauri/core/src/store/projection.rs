@@ -12,6 +12,7 @@ use super::error::Result;
 use super::event::{Changed, Event, Key};
 use super::log;
 use super::number::{self, NumberClaim};
+use super::photo;
 use rusqlite::{Connection, params};
 use std::collections::BTreeSet;
 use uuid::Uuid;
@@ -57,6 +58,7 @@ pub(super) fn refresh(conn: &Connection, touched: Touched) -> Result<Changed> {
     }
     for key in &touched.keys {
         refresh_finding(conn, key)?;
+        photo::refresh(conn, key)?;
     }
     if !is_settled {
         units.extend(number::reassign(conn)?);
@@ -209,12 +211,12 @@ fn buried_claim(unit: Uuid, tombstones: &[Event], demo: bool) -> Option<NumberCl
 }
 
 /// The winner of a subject, unless it is withdrawn.
-fn live(conn: &Connection, key: &Key) -> Result<Option<Event>> {
+pub(super) fn live(conn: &Connection, key: &Key) -> Result<Option<Event>> {
     Ok(log::winner(conn, key)?.filter(|event| event.change.is_some()))
 }
 
 /// The event that made the change which holds: what was undone and put back keeps its author and time.
-fn live_speaker(conn: &Connection, key: &Key) -> Result<Option<Event>> {
+pub(super) fn live_speaker(conn: &Connection, key: &Key) -> Result<Option<Event>> {
     let Some(winner) = live(conn, key)? else {
         return Ok(None);
     };

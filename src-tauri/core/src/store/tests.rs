@@ -3,6 +3,7 @@
 
 mod numbering;
 mod opening;
+mod photos;
 mod properties;
 mod purging;
 mod record;
@@ -165,7 +166,7 @@ pub(super) fn bench() -> (Device, Uuid, Uuid) {
 
 /// Every row of the tables that are worked out from the log, as text.
 pub(super) fn projections(store: &Store) -> Vec<String> {
-    let tables = ["unit", "inspection", "finding"];
+    let tables = ["unit", "inspection", "finding", "photo"];
     tables.iter().flat_map(|t| rows(store, t)).collect()
 }
 

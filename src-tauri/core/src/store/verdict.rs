@@ -4,7 +4,7 @@
 use super::column::{Id, Json};
 use super::error::{Result, StoreError};
 use super::{Store, view};
-use rusqlite::{Row, params};
+use rusqlite::{OptionalExtension, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
@@ -37,6 +37,13 @@ impl Store {
             ])?;
             Ok(())
         })
+    }
+
+    /// The last snapshot of an inspection.
+    pub fn latest_verdict(&self, inspection: Uuid) -> Result<Option<Verdict>> {
+        let sql = include_str!("sql/verdict_latest.sql");
+        let mut statement = self.conn.prepare_cached(sql)?;
+        Ok(statement.query_row([Id(inspection)], from_row).optional()?)
     }
 
     /// All snapshots of an inspection, in the order in which they were kept.

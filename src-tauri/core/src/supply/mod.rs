@@ -19,7 +19,7 @@ pub use tables::{OutletFault, PlugKind, WireColours, outlet_faults, plug_kinds, 
 pub const HIGHEST_RATIO: Figure = Figure::new(1.1, "1", Source::Iec60038, Mark::Verified);
 
 /// The largest `volts_max` that is believed, as a multiple of `volts`.
-const BELIEVED_RATIO: f64 = 1.25;
+const BELIEVED_RATIO: Figure = Figure::new(1.25, "1", Source::Model, Mark::Assumption);
 
 id_enum! {
     /// Which outlet contacts carry voltage against earth.
@@ -73,7 +73,7 @@ impl Supply {
         let hertz = read_hertz(&mut fields)?;
         let feed = read_feed(&mut fields)?;
         let volts_max = fields
-            .number("volts_max", volts..=volts * BELIEVED_RATIO)?
+            .number("volts_max", volts..=volts * BELIEVED_RATIO.value)?
             .unwrap_or(volts * HIGHEST_RATIO.value);
         fields.finish(&["volts", "hertz", "volts_max", "feed"])?;
         Ok(Self { volts, hertz, volts_max, feed })

@@ -11,7 +11,7 @@ use include_dir::{Dir, include_dir};
 use serde::Serialize;
 use unic_langid::LanguageIdentifier;
 
-pub use quantity::{farads, milliamperes, ohms, percent, volts};
+pub use quantity::{farads, hertz, milliamperes, ohms, percent, volts, watts};
 
 static FILES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/words");
 
@@ -125,13 +125,15 @@ impl Words {
     }
 
     fn join(&self, messages: &[Message]) -> String {
-        let mut spoken = messages.iter().map(|message| self.say(message));
-        let Some(first) = spoken.next() else {
-            return String::new();
+        let mut spoken: Vec<String> = messages.iter().map(|message| self.say(message)).collect();
+        let Some(last) = spoken.pop() else { return String::new() };
+        let join = |id: &str, list: String, next: String| {
+            self.say(&Message::new(id).text("list", list).text("next", next))
         };
-        spoken.fold(first, |list, next| {
-            self.say(&Message::new("list-pair").text("list", list).text("next", next))
-        })
+        match spoken.into_iter().reduce(|list, next| join("list-pair", list, next)) {
+            None => last,
+            Some(list) => join("list-last", list, last),
+        }
     }
 }
 

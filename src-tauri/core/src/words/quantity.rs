@@ -13,6 +13,16 @@ pub fn volts(volts: f64) -> String {
     with_unit(volts, "V")
 }
 
+/// A frequency in Hz.
+pub fn hertz(hertz: f64) -> String {
+    with_unit(hertz, "Hz")
+}
+
+/// A power in W.
+pub fn watts(watts: f64) -> String {
+    with_unit(watts, "W")
+}
+
 /// A capacitance given in F, in the unit printed on such parts.
 pub fn farads(farads: f64) -> String {
     if farads < 1e-8 { with_unit(farads * 1e9, "nF") } else { with_unit(farads * 1e6, "µF") }
@@ -29,9 +39,9 @@ pub fn ohms(ohms: f64) -> String {
     }
 }
 
-/// A share between 0 and 1 as a whole percentage.
+/// A share between 0 and 1 as a whole percentage; an estimate is never certain, so at most 99 %.
 pub fn percent(share: f64) -> String {
-    format!("{:.0}{JOIN}%", share * 100.0)
+    format!("{:.0}{JOIN}%", (share * 100.0).clamp(1.0, 99.0))
 }
 
 fn with_unit(value: f64, unit: &str) -> String {

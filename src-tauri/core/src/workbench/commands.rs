@@ -5,13 +5,13 @@ use serde_json::{Value, json};
 use uuid::Uuid;
 
 use super::error::Problem;
-use super::session::Workbench;
-use super::views::InspectionView;
+use super::session::{LEFT_OPEN, Workbench};
+use super::views::{InspectionView, made_of};
 use crate::fields::FieldError;
 use crate::inspection::{
-    Question, ReadingId, ValueId, read_answer, read_findings, read_reading, read_value,
+    CANT_TELL, Question, ReadingId, ValueId, read_answer, read_findings, read_reading, read_value,
 };
-use crate::store::{Change, Scope, Verdict};
+use crate::store::{Change, Event, Scope, Verdict};
 use crate::words::Message;
 
 /// The longest name or place.
@@ -56,7 +56,9 @@ impl Workbench {
         ];
         if let Some(kind) = &new.kind {
             read_answer(Question::Kind, json!(kind))?;
-            changes.push(Change::UnitKind(kind.clone()));
+            if named_kind(&json!(kind)).is_some() {
+                changes.push(Change::UnitKind(kind.clone()));
+            }
             changes.push(found("answers.kind", json!(kind)));
         }
         self.act(unit, Some(inspection), changes)?;
@@ -93,7 +95,21 @@ impl Workbench {
         let path = format!("answers.{question}");
         let known = Question::of(question).ok_or_else(|| unknown(&path, Question::IDS))?;
         read_answer(known, answer.clone())?;
-        self.set(inspection, found(&path, answer))
+        let mut changes = vec![found(&path, answer.clone())];
+        if let (Question::Kind, Some(kind)) = (known, named_kind(&answer)) {
+            changes.push(Change::UnitKind(kind.to_owned()));
+        }
+        self.set_all(inspection, changes)
+    }
+
+    /// Says that a value was looked for in vain, so that it is not asked again.
+    ///
+    /// # Errors
+    /// There is no such value or inspection.
+    pub fn leave_open(&mut self, inspection: Uuid, value: &str) -> Result<InspectionView, Problem> {
+        let path = format!("values.{value}");
+        let known = ValueId::of(value).ok_or_else(|| unknown(&path, ValueId::IDS))?;
+        self.set(inspection, found(&format!("{LEFT_OPEN}.{}", known.id()), json!(true)))
     }
 
     /// Keeps a value read off a part or measured.
@@ -165,6 +181,7 @@ impl Workbench {
     /// # Errors
     /// Nothing is kept under that path.
     pub fn withdraw(&mut self, inspection: Uuid, finding: &str) -> Result<InspectionView, Problem> {
+        self.find(inspection)?;
         let kept = self.store.findings(inspection)?;
         if !kept.iter().any(|kept| kept.key == finding) {
             return Err(FieldError::new(finding, Message::new("takes-kept-finding")).into());
@@ -208,36 +225,61 @@ impl Workbench {
         self.set(inspection, Change::UnitName(name))
     }
 
-    /// Takes back the last thing done to an inspection on this device; nothing where there is none.
+    /// Takes back the last thing done to the unit on this device; nothing where there is none, and never
+    /// the start of an inspection or the unit itself.
     ///
     /// # Errors
     /// There is no such inspection, or the record cannot be written.
     pub fn undo(&mut self, inspection: Uuid) -> Result<Option<InspectionView>, Problem> {
         let (found, _) = self.find(inspection)?;
-        let scope = Scope { unit: found.unit, inspection: Some(inspection) };
+        // The supply and the name are the unit's own, so the whole unit is looked at.
+        let scope = Scope { unit: found.unit, inspection: None };
+        let Some(next) = self.store.next_undo(scope, &self.around.device)? else { return Ok(None) };
+        let starts = |event: &Event| {
+            event.intent == next
+                && matches!(event.typed(), Change::InspectionStarted | Change::UnitCreated { .. })
+        };
+        if self.store.events(found.unit)?.iter().any(starts) {
+            return Ok(None);
+        }
         let stamp = self.stamp();
         match self.store.undo(&stamp, scope, &mut self.around.ids)? {
             None => Ok(None),
-            // Taking back the start leaves no inspection to look at.
-            Some(_) if self.store.inspection(inspection)?.is_none() => Ok(None),
             Some(_) => self.settled(inspection).map(Some),
         }
     }
 
-    fn set(&mut self, inspection: Uuid, change: Change) -> Result<InspectionView, Problem> {
+    pub(super) fn set(
+        &mut self,
+        inspection: Uuid,
+        change: Change,
+    ) -> Result<InspectionView, Problem> {
+        self.set_all(inspection, vec![change])
+    }
+
+    fn set_all(
+        &mut self,
+        inspection: Uuid,
+        changes: Vec<Change>,
+    ) -> Result<InspectionView, Problem> {
         let (found, _) = self.find(inspection)?;
-        self.act(found.unit, Some(inspection), vec![change])?;
+        self.act(found.unit, Some(inspection), changes)?;
         self.settled(inspection)
     }
 
     /// The inspection after a change, its verdict kept beside it.
-    fn settled(&mut self, inspection: Uuid) -> Result<InspectionView, Problem> {
-        let mut view = self.inspection(inspection)?;
+    pub(super) fn settled(&mut self, inspection: Uuid) -> Result<InspectionView, Problem> {
+        let (found, unit) = self.find(inspection)?;
+        let mut view = self.view(&found, &unit)?;
+        let mut verdict = json!(view.verdict);
+        if let Value::Object(verdict) = &mut verdict {
+            verdict.insert("made_of".to_owned(), made_of(&unit, &found));
+        }
         self.store.save_verdict(&Verdict {
             inspection,
             engine_version: env!("CARGO_PKG_VERSION").to_owned(),
             at: (self.around.clock)(),
-            verdict: json!(view.verdict),
+            verdict,
         })?;
         view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
         view.unit.basis = Some(view.verdict.basis.to_owned());
@@ -245,7 +287,12 @@ impl Workbench {
     }
 }
 
-fn found(key: &str, value: Value) -> Change {
+/// The kind that an answer names; nothing where nobody can tell.
+fn named_kind(answer: &Value) -> Option<&str> {
+    answer.as_str().filter(|kind| *kind != CANT_TELL)
+}
+
+pub(super) fn found(key: &str, value: Value) -> Change {
     Change::Finding { key: key.to_owned(), value }
 }
 
@@ -259,7 +306,7 @@ fn unknown(path: &str, known: &[&str]) -> Problem {
     FieldError::new(path, Message::new("takes-known-keys").text("keys", keys)).into()
 }
 
-fn text(field: &str, text: &str) -> Result<String, Problem> {
+pub(super) fn text(field: &str, text: &str) -> Result<String, Problem> {
     let trimmed = text.trim();
     if trimmed.chars().count() <= LONGEST_TEXT {
         return Ok(trimmed.to_owned());

@@ -46,11 +46,24 @@ impl Problem {
             None => words.say(&self.message),
             Some(field) => words.say(
                 &Message::new("error-field")
-                    .text("field", field.clone())
+                    .text("field", printable(field))
                     .message("takes", self.message.clone()),
             ),
         }
     }
+}
+
+/// The longest field name that is repeated to a person.
+const LONGEST_FIELD: usize = 80;
+
+/// A field's name as one short line: a key of a bad file may hold anything.
+fn printable(field: &str) -> String {
+    let clean = field.chars().map(|c| if c.is_control() { '\u{fffd}' } else { c });
+    let mut short: String = clean.clone().take(LONGEST_FIELD).collect();
+    if clean.count() > LONGEST_FIELD {
+        short.push('…');
+    }
+    short
 }
 
 impl Problem {

@@ -5,8 +5,10 @@
 
 mod commands;
 mod demo;
+mod demo_units;
 mod error;
 mod file_views;
+mod photos;
 mod session;
 mod tag;
 mod views;
@@ -18,6 +20,7 @@ pub use file_views::{
     AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
     assess_file, exposure_file, person,
 };
+pub use photos::PhotoView;
 pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};
 pub use views::{

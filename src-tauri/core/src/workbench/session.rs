@@ -1,13 +1,13 @@
 //! A workbench: a store with everything a command needs around it.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use serde_json::{Map, Value, json};
 use uuid::Uuid;
 
 use super::error::Problem;
 use super::views::{InspectionView, UnitView, inspection_view, unit_view};
-use crate::inspection::{Findings, Judge, assess, read_findings};
+use crate::inspection::{Findings, Judge, ValueId, assess, read_findings};
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
 
@@ -19,11 +19,16 @@ pub struct Surroundings {
     pub ids: Box<dyn FnMut() -> Uuid + Send>,
     /// This device; undo takes back only what was done on it.
     pub device: String,
+    /// The folder that photos are kept in; without one, photos are refused.
+    pub photos: Option<PathBuf>,
     /// The inspector's name; may be empty.
     pub author: String,
     /// The language, such as `en`.
     pub locale: String,
 }
+
+/// The group of findings that say a value was looked for in vain.
+pub(super) const LEFT_OPEN: &str = "left_open";
 
 /// Takes commands, keeps the record, gives views.
 pub struct Workbench {
@@ -65,12 +70,13 @@ impl Workbench {
     }
 
     fn unit_line(&self, unit: &Unit) -> Result<UnitView, Problem> {
-        let inspection = self.store.latest_inspection(unit.id)?;
-        let verdicts = match &inspection {
-            Some(inspection) => self.store.verdicts(inspection.id)?,
-            None => Vec::new(),
-        };
-        Ok(unit_view(unit, inspection.map(|inspection| inspection.id), verdicts.last()))
+        match self.store.latest_inspection(unit.id)? {
+            None => Ok(unit_view(unit, None, None)),
+            Some(inspection) => {
+                let kept = self.store.latest_verdict(inspection.id)?;
+                Ok(unit_view(unit, Some(&inspection), kept.as_ref()))
+            }
+        }
     }
 
     /// An inspection as it stands: what was found, the verdict, what to ask next.
@@ -98,8 +104,11 @@ impl Workbench {
         let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
         let verdict = assess(&findings, judge);
         let kept = self.store.findings(inspection.id)?;
-        let line = unit_view(unit, Some(inspection.id), self.store.verdicts(inspection.id)?.last());
-        Ok(inspection_view(line, &findings, &verdict, &kept, &self.words))
+        let last = self.store.latest_verdict(inspection.id)?;
+        let line = unit_view(unit, Some(inspection), last.as_ref());
+        let photos = self.photo_views(inspection.id)?;
+        let view = inspection_view(line, &findings, &verdict, &kept, &self.words);
+        Ok(InspectionView { photos, ..view })
     }
 
     /// The findings of an inspection, put together from the record.
@@ -124,7 +133,13 @@ impl Workbench {
                 }
             }
         }
-        Ok(read_findings(Value::Object(file))?)
+        // Values that were looked for in vain are the record's own; a findings file has no word for them.
+        let left_open = file.remove(LEFT_OPEN);
+        let mut findings = read_findings(Value::Object(file))?;
+        if let Some(Value::Object(values)) = left_open {
+            findings.left_open = values.keys().filter_map(|value| ValueId::of(value)).collect();
+        }
+        Ok(findings)
     }
 
     /// Stores one human action; it is on the disk when this returns.

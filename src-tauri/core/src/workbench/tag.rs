@@ -4,8 +4,9 @@ use serde::Serialize;
 
 use crate::hazard::{Class, Signal};
 use crate::inspection::{
-    Basis, Findings, Verdict, class_inline, conflict_sentences, next_step, not_checked, permission,
-    reason, rests_on_sentences, severity_words, shown_worst, tag_line, worst_state_sentence,
+    Basis, Findings, OverlayId, Verdict, class_inline, conflict_sentences, next_or_stop,
+    not_checked, permission, reason, rests_on_sentences, severity_words, shown_worst, tag_line,
+    worst_state_sentence,
 };
 use crate::words::{Message, Words, milliamperes, percent};
 
@@ -60,7 +61,10 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
         current: shown_worst(verdict).map(|worst| milliamperes(worst.milliamperes)),
-        state: shown_worst(verdict).and_then(worst_state_sentence).as_ref().map(say),
+        state: shown_worst(verdict)
+            .and_then(|worst| worst_state_sentence(worst, findings.supply.feed))
+            .as_ref()
+            .map(say),
         severity: severity_words(verdict).as_ref().map(say),
         figures: shown_worst(verdict).map(|_| words.say_id("caution-body-figures")),
         could_be: (verdict.could_be != verdict.treat_as).then(|| {
@@ -68,7 +72,7 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         }),
         likely: likely(verdict, words),
         permission: say_all(permission(verdict)),
-        next: next_step(verdict).map_or_else(|| words.say_id("nothing-left"), |next| say(&next)),
+        next: say(&next_or_stop(findings, verdict)),
         conflicts: conflicts(verdict, words),
         overlays: overlays(verdict, words),
         rests_on: say_all(rests_on_sentences(verdict)),
@@ -98,10 +102,11 @@ fn conflicts(verdict: &Verdict, words: &Words) -> Vec<String> {
 
 fn overlays(verdict: &Verdict, words: &Words) -> Vec<String> {
     let say = |overlay: &crate::inspection::Overlay| {
-        let message = Message::new(format!("overlay-{}", overlay.id.id()));
-        words.say(&match overlay.milliamperes {
-            Some(leak) => message.text("current", milliamperes(leak)),
-            None => message,
+        let id = format!("overlay-{}", overlay.id.id());
+        words.say(&match (overlay.id, overlay.milliamperes) {
+            (_, Some(leak)) => Message::new(id).text("current", milliamperes(leak)),
+            (OverlayId::EarthCarriesLeakage, None) => Message::new("overlay-earth_carries_fault"),
+            (_, None) => Message::new(id),
         })
     };
     verdict.overlays.iter().map(say).collect()

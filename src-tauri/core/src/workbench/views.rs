@@ -1,17 +1,19 @@
 //! What a shell shows: plain data, already in the inspector's language.
 
 use serde::Serialize;
+use serde_json::{Value, json};
 use uuid::Uuid;
 
 use super::file_views::AssessView;
+use super::photos::PhotoView;
 use super::tag::{Tag, tag};
 use crate::hazard::Class;
 use crate::inspection::{
     Answer, CANT_TELL, Findings, Question, Shape, Step, ValueId, Verdict, cautions_to_look_at,
 };
-use crate::store::{Finding, Unit, Verdict as Kept};
+use crate::store::{Finding, Inspection, Unit, Verdict as Kept};
 use crate::supply::{PRESETS, Supply};
-use crate::words::{Message, Words};
+use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
 
 /// One line of the list of units.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -63,6 +65,8 @@ pub struct QuestionView {
     pub caution: Option<String>,
     /// Whether more than one answer may be given.
     pub several: bool,
+    /// Places to look at one after the other before answering that there is nothing.
+    pub places: Vec<String>,
     /// The answers to choose from; can't tell comes last. Empty where a figure is asked for.
     pub answers: Vec<AnswerView>,
 }
@@ -96,6 +100,8 @@ pub struct InspectionView {
     pub access: Vec<&'static str>,
     /// What was found.
     pub findings: Vec<FindingView>,
+    /// The photos, in the order in which they were added.
+    pub photos: Vec<PhotoView>,
     /// The verdict for scripts.
     pub verdict: AssessView,
     /// The verdict for people.
@@ -131,9 +137,19 @@ pub fn presets(words: &Words) -> Vec<PresetView> {
         .collect()
 }
 
-/// A snapshot older than the last change says nothing: better no class than a kinder one.
-pub(super) fn unit_view(unit: &Unit, inspection: Option<Uuid>, kept: Option<&Kept>) -> UnitView {
-    let kept = kept.filter(|kept| kept.at >= unit.changed_at);
+/// What a snapshot was made of; one made of something else says nothing any more, and no class is
+/// better than a kinder one.
+pub(super) fn made_of(unit: &Unit, inspection: &Inspection) -> Value {
+    json!({"changed_at": inspection.changed_at, "supply": unit.supply})
+}
+
+pub(super) fn unit_view(
+    unit: &Unit,
+    inspection: Option<&Inspection>,
+    kept: Option<&Kept>,
+) -> UnitView {
+    let current = inspection.map(|inspection| made_of(unit, inspection));
+    let kept = kept.filter(|kept| kept.verdict.get("made_of") == current.as_ref());
     let field = |name: &str| {
         let value = kept.and_then(|kept| kept.verdict.get(name));
         value.and_then(serde_json::Value::as_str).map(str::to_owned)
@@ -145,7 +161,7 @@ pub(super) fn unit_view(unit: &Unit, inspection: Option<Uuid>, kept: Option<&Kep
         place: unit.place.clone().unwrap_or_default(),
         kind: unit.kind.clone(),
         demo: unit.demo,
-        inspection,
+        inspection: inspection.map(|inspection| inspection.id),
         treat_as: field("treat_as"),
         basis: field("basis"),
         changed_at: unit.changed_at,
@@ -164,6 +180,7 @@ pub(super) fn inspection_view(
         supply: findings.supply,
         access: findings.access.iter().map(|access| access.id()).collect(),
         findings: kept.iter().map(|kept| finding_view(kept, findings, words)).collect(),
+        photos: Vec::new(),
         verdict: AssessView::from(verdict),
         tag: tag(findings, verdict, words),
         classes: verdict.classes.clone(),
@@ -194,6 +211,7 @@ pub fn question_view(question: Question, words: &Words) -> QuestionView {
     QuestionView {
         answers: given.chain([CANT_TELL]).map(answer).collect(),
         several: entry.shape == Shape::Several,
+        places: places(question, words),
         ..asked(id.to_owned(), &format!("question-{id}"), words)
     }
 }
@@ -210,8 +228,17 @@ fn asked(id: String, stem: &str, words: &Words) -> QuestionView {
         how: words.say_id(&format!("{stem}-how")),
         caution: words.find(&Message::new(format!("{stem}-caution"))),
         several: false,
+        places: Vec::new(),
         answers: Vec::new(),
     }
+}
+
+/// Where bare metal can be, in the order of looking.
+const PLACES: [&str; 6] = ["shafts", "screws", "trim", "sockets", "tonearm", "cabinet"];
+
+fn places(question: Question, words: &Words) -> Vec<String> {
+    let place = |place: &&str| words.say_id(&format!("place-{place}"));
+    if question == Question::BareMetal { PLACES.iter().map(place).collect() } else { Vec::new() }
 }
 
 fn answer_words(question: &str, answer: &str, words: &Words) -> String {
@@ -227,20 +254,47 @@ fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -> FindingVi
     let question = kept.key.strip_prefix("answers.").and_then(Question::of);
     let name = match (question, kept.key.split_once('.')) {
         (Some(question), _) => format!("finding-{}", question.id()),
-        (None, Some(("values", value))) => format!("finding-value-{value}"),
+        (None, Some(("values" | "left_open", value))) => format!("finding-value-{value}"),
         (None, Some((_, reading))) => format!("finding-{reading}"),
         (None, None) => format!("finding-{}", kept.key),
     };
-    let found = question.and_then(|question| {
-        let answer = findings.answers.get(&question)?;
-        Some(answer_text(question, answer, words))
-    });
+    let found =
+        match question.and_then(|question| Some((question, findings.answers.get(&question)?))) {
+            Some((question, answer)) => answer_text(question, answer, words),
+            None => figure_text(&kept.value, words),
+        };
     FindingView {
         path: kept.key.clone(),
         name: words.say_id(&name),
-        found: found.unwrap_or_else(|| kept.value.to_string()),
+        found,
         author: kept.author.clone(),
         at: kept.at,
+    }
+}
+
+/// A value, reading, rating plate or list of tubes as a person writes it.
+fn figure_text(value: &Value, words: &Words) -> String {
+    let figure = |name: &str| value.get(name).and_then(Value::as_f64);
+    let parts = [
+        figure("farads").map(farads),
+        figure("ohms").map(ohms),
+        figure("volts").map(volts),
+        figure("hertz").map(hertz),
+        figure("watts").map(watts),
+    ];
+    let plain = |value: &Value| value.as_str().map_or_else(|| value.to_string(), str::to_owned);
+    let list = match value {
+        Value::Object(_) => parts.into_iter().flatten().collect::<Vec<_>>().join(", "),
+        Value::Array(items) => items.iter().map(plain).collect::<Vec<_>>().join(", "),
+        Value::Bool(_) => words.say_id("answer-cant_tell"),
+        other => plain(other),
+    };
+    match value.get("measured").and_then(Value::as_bool) {
+        Some(true) => words.say(&Message::new("value-measured").text("value", list)),
+        _ if figure("farads").is_some() || figure("ohms").is_some() => {
+            words.say(&Message::new("value-marked").text("value", list))
+        }
+        _ => list,
     }
 }
 

@@ -81,6 +81,7 @@ permission-leaky = No hand contact while it is plugged in. On the bench only, be
 permission-one_fault = Only while somebody stays with it, behind a GFCI/RCD, and with no earthed gear in the other hand. Unplug it after use.
 permission-two_faults = Use a tested outlet. Check the cord, plug, earth wire and covers again every year.
 permission-no_line = Nothing in it is fed from the wall. Check its battery, or its supply as a unit of its own.
+permission-cautions-first = Do not power it until the cautions below are settled.
 permission-limiters = Series lamps and variable autotransformers limit the current into a fault. They do not prevent a shock.
 permission-codes = Local codes come first, wherever they ask for more.
 
@@ -101,15 +102,22 @@ not-checked-readings = anything with a meter
 not-checked-switch_wiring = which leg the switch opens
 not-checked-values = the values of the capacitors and resistors between line and metal
 not-checked-tubes = which tubes are in it
+not-checked-aerial = what the aerial or earth terminal itself could carry
+not-checked-supply = the outside supply: inspect it as a unit of its own
+not-weighed-readings = your meter readings: they are kept, but not used yet
+not-weighed-tubes = the list of tubes: it is kept, but not used yet
 not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
 next-step = Next: { $question }
 nothing-left = Nothing left to answer can better this verdict.
+nothing-left-conflict = Mend the findings that cannot all be true first.
 nothing-left-access = Nothing left to answer from here can better this verdict. With the cover off or a meter there is more to find.
 
 ## States: these fill $plug, $switch and $selector
 
 state-plug-first = the first way round (pin A on hot)
 state-plug-second = the second way round (pin A on neutral)
+state-plug-one-way = the first way round
+state-plug-other-way = the second way round
 state-plug-only = the only way it fits
 state-switch-on = on
 state-switch-off = off

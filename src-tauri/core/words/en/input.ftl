@@ -24,7 +24,7 @@ takes-possible-line_capacitor = takes none where the isolation has no line capac
 takes-possible-line_capacitor_class = takes ordinary where there is no line capacitor
 takes-possible-reach = takes common_exposed only with line_floated or line_insulated
 takes-utf8 = takes UTF-8 text
-takes-json-object = takes a JSON object and is empty
+takes-json-object = is empty; takes a JSON object
 takes-valid-json = takes valid JSON; it breaks off at line { $line }, column { $column }
 takes-once = is given twice; a field takes one value
 takes-readable-file = takes a file that can be read
@@ -32,5 +32,6 @@ takes-regular-file = takes a file or a pipe, not a directory
 takes-at-most-bytes = takes at most { $high } bytes
 
 list-pair = { $list }, { $next }
+list-last = { $list } and { $next }
 fault-none = no fault
 not-checked-metal = whether the bare metal is on the chassis or on something worse

@@ -11,6 +11,7 @@ overlay-prove_outlet = Have the outlet and any adaptor proved before you plug it
 overlay-prove_outlet-why = An outlet or adaptor with hot on its earth contact makes this unit live. A three-lamp tester cannot see it; a voltage detector, or a meter to a known earth, can. That is a live test, for a qualified person.
 
 overlay-earth_carries_leakage = The earth wire could be carrying { $current } of leakage. Never lift or cut the earth.
+overlay-earth_carries_fault = The earth wire could be carrying a supply conductor. Never lift or cut the earth, and do not power it.
 overlay-earth_carries_leakage-why = With the earth lost, that current goes through the person who touches the metal instead.
 
 overlay-aerial_terminal = Never connect its aerial or earth terminal to an earth.
@@ -31,8 +32,8 @@ overlay-aged_cord-why = Old rubber hardens and crumbles, often under cloth where
 overlay-no_fuse = It has no fuse. Only the breaker at the wall limits a short inside.
 overlay-no_fuse-why = A breaker lets through far more current than this unit can bear. A short could start a fire before it trips.
 
-overlay-fuse_in_common_leg = A blown fuse could leave this set dead but its metal live. Unplug it before you look.
-overlay-fuse_in_common_leg-why = The fuse could be in the leg that the circuit common is on. With it blown, the other leg still feeds the common through the heaters or windings.
+overlay-fuse_in_common_leg = The fuse could be in the wrong leg: blown, it leaves the set dead but still joined to the other leg. Unplug it before you look.
+overlay-fuse_in_common_leg-why = The fuse could be in the leg of the circuit common, or in that of pin B. With it blown, the other leg still feeds the common through the heaters or windings.
 
 overlay-accessory_outlet = Anything plugged into its outlet shares this unit’s faults. Leave it empty until the unit is proved.
 overlay-accessory_outlet-why = The outlet hangs on the same cord and perhaps the same switch, and seldom has an earth.

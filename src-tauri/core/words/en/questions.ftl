@@ -120,7 +120,7 @@ question-line_capacitor-caution = { -cover-off-caution }
 
 question-line_capacitor_class = What kind of capacitor is it?
 question-line_capacitor_class-why = A class Y capacitor is made and tested for line to metal. An ordinary one can fail shorted.
-question-line_capacitor_class-how = Read the marks on its body: Y1, Y2 or Y4. X1/Y2 counts as Y; X alone does not. Old paper and film capacitors with only a value and a voltage are ordinary. Photograph the mark.
+question-line_capacitor_class-how = Read the marks on its body: Y1, Y2 or Y4. X1/Y2 counts as Y; X alone does not. Old paper and film capacitors with only a value and a voltage are ordinary. If there are two and one of them is ordinary, answer ordinary. Photograph the mark.
 question-line_capacitor_class-caution = { -cover-off-caution }
 
 question-earth_wire = Is the cord’s earth wire on the chassis?

@@ -22,3 +22,6 @@ preset-117v_60hz = 117 V, 60 Hz: plates of the 1940s to 1960s
 
 demo-radio-name = Shelf radio, brown case
 demo-radio-place = Stall 14
+
+value-measured = { $value }, measured
+value-marked = { $value }, as marked

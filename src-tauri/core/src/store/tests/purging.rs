@@ -40,7 +40,7 @@ fn holds(folder: &Path, text: &str) -> bool {
 }
 
 fn has_row_text(store: &Store, text: &str) -> bool {
-    let tables = ["event", "unit", "inspection", "finding", "verdict"];
+    let tables = ["event", "unit", "inspection", "finding", "photo", "verdict"];
     let mut rows = tables.iter().flat_map(|table| rows(store, table));
     rows.any(|row| row.contains(text))
 }

@@ -1,0 +1,30 @@
+//! Names the commands of the app, so that each needs a permission of its own.
+
+/// Every command of `src/commands.rs`; what is not named here cannot be allowed.
+const COMMANDS: &[&str] = &[
+    "list_units",
+    "list_presets",
+    "show_question",
+    "undo",
+    "create_unit",
+    "start_inspection",
+    "show_inspection",
+    "answer",
+    "set_value",
+    "leave_open",
+    "set_rated",
+    "set_tubes",
+    "set_reading",
+    "withdraw",
+    "set_access",
+    "set_supply",
+    "rename",
+];
+
+fn main() {
+    let manifest = tauri_build::AppManifest::new().commands(COMMANDS);
+    let attributes = tauri_build::Attributes::new().app_manifest(manifest);
+    if let Err(error) = tauri_build::try_build(attributes) {
+        println!("cargo::error={error:#}");
+    }
+}

@@ -1,0 +1,24 @@
+//! Takes photos in: whatever a camera gave becomes one plain form, or is refused with a reason.
+//!
+//! A picture is decoded within limits, turned the way it was held, shrunk to a 2048 px JPEG and a
+//! 320 px thumbnail, and named by the SHA-256 of the first. Only pixels pass: where and when it was
+//! taken, and with what, stays behind.
+//!
+//! Invariants: nothing of what a photo shows, and nothing of the record; no name that could lead out
+//! of the folder can be made.
+
+mod digest;
+mod error;
+mod files;
+mod format;
+mod ingest;
+mod jpeg;
+mod shrink;
+
+#[cfg(test)]
+mod tests;
+
+pub use digest::Digest;
+pub use error::PhotoError;
+pub use files::{Files, Size};
+pub use ingest::{Ingested, LONGEST_SIDE, MOST_BYTES, MOST_PIXELS, THUMBNAIL_SIDE, ingest};

@@ -1,0 +1,53 @@
+//! Pixels to fewer pixels, and to a JPEG.
+
+use fast_image_resize::images::{Image, ImageRef};
+use fast_image_resize::{FilterType, PixelType, ResizeAlg, ResizeOptions, Resizer};
+use image::RgbImage;
+use jpeg_encoder::{ColorType, Encoder};
+
+use super::error::PhotoError;
+
+/// The longest side that is decoded, px: 20,000 is beyond any phone's panorama.
+pub(super) const SIDE_LIMIT: u32 = 20_000;
+
+/// JPEG quality: print on a capacitor stays readable, a photo stays below about a megabyte.
+/// Common practice.
+const QUALITY: u8 = 85;
+
+/// The picture so that no side is longer than `side`; a smaller one stays as it is.
+pub(super) fn shrunk(picture: &RgbImage, side: u32) -> Result<Option<RgbImage>, PhotoError> {
+    let (width, height) = picture.dimensions();
+    if width.max(height) <= side {
+        return Ok(None);
+    }
+    let (to_width, to_height) = fit(width, height, side);
+    let source = ImageRef::new(width, height, picture.as_raw(), PixelType::U8x3);
+    let source = source.map_err(|_| PhotoError::Truncated)?;
+    let mut target = Image::new(to_width, to_height, PixelType::U8x3);
+    let sharp = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
+    let done = Resizer::new().resize(&source, &mut target, &sharp);
+    done.map_err(|_| PhotoError::Truncated)?;
+    Ok(RgbImage::from_raw(to_width, to_height, target.into_vec()))
+}
+
+/// Width and height with the longer one at `side`, the shorter in proportion and never 0.
+fn fit(width: u32, height: u32, side: u32) -> (u32, u32) {
+    let longest = u64::from(width.max(height)).max(1);
+    let scaled = |length: u32| {
+        let rounded = (u64::from(length) * u64::from(side) + longest / 2) / longest;
+        u32::try_from(rounded).unwrap_or(side).clamp(1, side)
+    };
+    (scaled(width), scaled(height))
+}
+
+/// The JPEG of a picture: pixels and nothing else.
+pub(super) fn jpeg(picture: &RgbImage) -> Result<Vec<u8>, PhotoError> {
+    let (width, height) = picture.dimensions();
+    let side =
+        |length: u32| u16::try_from(length).map_err(|_| PhotoError::TooLarge { width, height });
+    let mut bytes = Vec::new();
+    let encoder = Encoder::new(&mut bytes, QUALITY);
+    let done = encoder.encode(picture.as_raw(), side(width)?, side(height)?, ColorType::Rgb);
+    done.map_err(|_| PhotoError::TooLarge { width, height })?;
+    Ok(bytes)
+}

@@ -1,0 +1,164 @@
+//! What a person does with the page, and reads on it.
+
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use fantoccini::elements::Element;
+use fantoccini::Locator;
+use serde_json::{Value, json};
+
+use super::app::{AGAIN, App};
+use super::selectors::{HEADING, STILL_POSSIBLE, TAG, TAPPED};
+
+/// How long a screen may take to show what it should.
+const PATIENCE: Duration = Duration::from_secs(15);
+
+/// The key that an element has in what a script returns. Source: W3C WebDriver, section 12, "web element
+/// identifier"; from memory, and every tap depends on it.
+const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
+
+/// Finds what can be tapped under a name: its label, else its words, else its marker for checks.
+const FIND: &str = "const [tapped, name] = arguments;
+    const plain = (text) => (text ?? '').replace(/\\s+/g, ' ').trim();
+    const named = (element) => [
+        element.dataset.test,
+        plain(element.getAttribute('aria-label')) || plain(element.innerText),
+    ].includes(name);
+    return [...document.querySelectorAll(tapped)]
+        .find((element) => named(element) && !element.disabled && element.getClientRects().length > 0)
+        ?? null;";
+
+impl App {
+    /// Taps what has this name (what a screen reader says) or this `data-test`.
+    ///
+    /// # Panics
+    /// When there is no such thing to tap.
+    pub async fn tap(&self, name: &str) {
+        let arguments = || vec![json!(TAPPED), json!(name)];
+        let start = Instant::now();
+        loop {
+            let found = self.script(FIND, arguments()).await;
+            if let Some(id) = found[ELEMENT].as_str() {
+                let element = Element::from_element_id(self.client.clone(), id.to_owned().into());
+                // A screen that is just changing takes the element away under the finger.
+                if element.click().await.is_ok() {
+                    return;
+                }
+            }
+            if start.elapsed() > PATIENCE {
+                self.fail(&format!("nothing to tap is named {name:?}")).await;
+            }
+            tokio::time::sleep(AGAIN).await;
+        }
+    }
+
+    /// Types into the field with this label.
+    ///
+    /// # Panics
+    /// When there is no such field.
+    pub async fn write(&self, label: &str, text: &str) {
+        let path = format!("//label[normalize-space(.)={label:?}]/following-sibling::input");
+        let locator = Locator::XPath(&path);
+        match self.client.wait().at_most(PATIENCE).for_element(locator).await {
+            Ok(field) => field.send_keys(text).await.expect("the field takes text"),
+            Err(_) => self.fail(&format!("no field is named {label:?}")).await,
+        }
+    }
+
+    /// Waits until something holds on the page.
+    ///
+    /// # Panics
+    /// When it does not come to hold; what is on the page is told and pictured then.
+    pub async fn until(&self, what: &str, script: &str, arguments: Vec<Value>) -> Value {
+        let start = Instant::now();
+        loop {
+            let found = self.script(script, arguments.clone()).await;
+            let holds = !matches!(found, Value::Null | Value::Bool(false)) && found != json!("");
+            if holds {
+                return found;
+            }
+            if start.elapsed() > PATIENCE {
+                self.fail(what).await;
+            }
+            tokio::time::sleep(AGAIN).await;
+        }
+    }
+
+    /// Waits until these words are on the page.
+    ///
+    /// # Panics
+    /// When they do not appear.
+    pub async fn see(&self, text: &str) {
+        let what = format!("{text:?} is not on the screen");
+        let script = "return document.body.innerText.includes(arguments[0])";
+        self.until(&what, script, vec![json!(text)]).await;
+    }
+
+    /// All that can be read on the page.
+    pub async fn read(&self) -> String {
+        text(self.script("return document.body.innerText", vec![]).await)
+    }
+
+    /// The heading of the screen.
+    pub async fn heading(&self) -> String {
+        self.text_of(HEADING).await
+    }
+
+    /// All that the tag says.
+    pub async fn tag(&self) -> String {
+        self.text_of(TAG).await
+    }
+
+    /// What is still possible, as it is read out.
+    pub async fn still_possible(&self) -> String {
+        self.text_of(STILL_POSSIBLE).await
+    }
+
+    async fn text_of(&self, selector: &str) -> String {
+        let script = "return document.querySelector(arguments[0])?.textContent.trim() ?? ''";
+        text(self.until(&format!("no {selector}"), script, vec![json!(selector)]).await)
+    }
+
+    /// The address of the screen, without what is the same for all.
+    pub async fn address(&self) -> String {
+        text(self.script("return location.hash", vec![]).await)
+    }
+
+    /// Waits until the screen has another address; gives it.
+    ///
+    /// # Panics
+    /// When the screen stays.
+    pub async fn leaves(&self, address: &str) -> String {
+        let script = "return location.hash !== arguments[0] ? location.hash : null";
+        text(self.until(&format!("the screen stays at {address}"), script, vec![json!(address)]).await)
+    }
+
+    /// Keeps a picture of the screen.
+    ///
+    /// # Panics
+    /// When it cannot be written.
+    pub async fn picture(&self, folder: &Path, name: &str) -> PathBuf {
+        std::fs::create_dir_all(folder).expect("a folder for pictures");
+        let file = folder.join(format!("{name}.png"));
+        let bytes = self.client.screenshot().await.expect("the screen can be pictured");
+        std::fs::write(&file, bytes).expect("the picture can be written");
+        file
+    }
+
+    /// Fails the check, saying what is on the screen instead.
+    async fn fail(&self, what: &str) -> ! {
+        let file = self.picture(&pictures(), "failed").await;
+        let (address, read) = (self.address().await, self.read().await);
+        panic!("{what}\nat {address}, pictured in {}:\n{read}", file.display());
+    }
+}
+
+/// The folder for pictures: `COLDCHASSIS_PICTURES`, else beside what is built.
+pub fn pictures() -> PathBuf {
+    let named = std::env::var_os("COLDCHASSIS_PICTURES").map(PathBuf::from);
+    named.unwrap_or_else(|| super::selectors::root().join("target/pictures"))
+}
+
+fn text(value: Value) -> String {
+    value.as_str().unwrap_or_default().to_owned()
+}

@@ -1,0 +1,86 @@
+//! What a run of the app needs: a display that nobody sees, folders of its own, the program.
+
+use std::path::{Path, PathBuf};
+use std::process::Stdio;
+
+use tempfile::TempDir;
+use tokio::process::{Child, Command};
+
+use super::ended;
+
+/// A place to start the app in, more than once: what it keeps stays until the stage is dropped.
+pub struct Stage {
+    display: String,
+    _xvfb: Child,
+    home: TempDir,
+}
+
+impl Stage {
+    /// A new one: nothing was ever kept here.
+    ///
+    /// # Panics
+    /// When Xvfb is not installed.
+    pub async fn new() -> Self {
+        let mut xvfb = Command::new("Xvfb");
+        xvfb.args(["-displayfd", "1", "-screen", "0", "1400x1000x24", "-nolisten", "tcp"]);
+        let mut xvfb = ended::start(xvfb.stdout(Stdio::piped()).stderr(Stdio::null()));
+        let display = format!(":{}", ended::first_line(&mut xvfb).await);
+        let home = tempfile::tempdir().expect("a temporary folder");
+        for folder in ["data", "run", "share", "config", "cache"] {
+            let folder = home.path().join(folder);
+            std::fs::create_dir(&folder).expect("a new folder");
+            only_ours(&folder);
+        }
+        Self { display, _xvfb: xvfb, home }
+    }
+
+    /// The folder that the app keeps its record in.
+    pub fn data(&self) -> PathBuf {
+        self.home.path().join("data")
+    }
+
+    /// Gives a program this stage and nothing of the surroundings that the check runs in.
+    pub fn set<'a>(&self, command: &'a mut Command) -> &'a mut Command {
+        let within = |folder: &str| self.home.path().join(folder);
+        command
+            .env_clear()
+            .env("PATH", std::env::var_os("PATH").unwrap_or_default())
+            .env("LANG", "C.UTF-8")
+            .env("DISPLAY", &self.display)
+            .env("HOME", self.home.path())
+            .env("XDG_RUNTIME_DIR", within("run"))
+            .env("XDG_DATA_HOME", within("share"))
+            .env("XDG_CONFIG_HOME", within("config"))
+            .env("XDG_CACHE_HOME", within("cache"))
+            .env("COLDCHASSIS_DATA", self.data())
+            // There is no bus for assistive programs here, and looking for one takes seconds.
+            .env("NO_AT_BRIDGE", "1")
+    }
+}
+
+/// The program to drive: `COLDCHASSIS_APP`, else what was built beside this check.
+///
+/// # Panics
+/// When it is not there: a check without the app must not pass.
+pub fn program() -> PathBuf {
+    let named = std::env::var_os("COLDCHASSIS_APP").map(PathBuf::from);
+    let program = named.unwrap_or_else(built);
+    let found = program.canonicalize();
+    found.unwrap_or_else(|_| {
+        panic!("{} is not there: cargo build -p coldchassis-app", program.display())
+    })
+}
+
+/// Checks are in `deps` of the folder of the program, other programs in the folder itself.
+fn built() -> PathBuf {
+    let this = std::env::current_exe().expect("a process knows its program");
+    let folder = this.ancestors().skip(1).find(|folder| !folder.ends_with("deps"));
+    folder.expect("a program is in a folder").join("coldchassis-app")
+}
+
+#[cfg(unix)]
+fn only_ours(folder: &Path) {
+    use std::os::unix::fs::PermissionsExt;
+    let mode = std::fs::Permissions::from_mode(0o700);
+    std::fs::set_permissions(folder, mode).expect("our own folder");
+}

@@ -1,0 +1,91 @@
+import type { Access } from '../types/Access';
+import type { Code } from '../types/Code';
+import type { InspectionView } from '../types/InspectionView';
+import type { JsonValue } from '../types/serde_json/JsonValue';
+import type { NewUnit } from '../types/NewUnit';
+import type { PresetView } from '../types/PresetView';
+import type { QuestionView } from '../types/QuestionView';
+import type { ReadingId } from '../types/ReadingId';
+import type { Supply } from '../types/Supply';
+import type { UnitView } from '../types/UnitView';
+
+/** What an answer can be: an id, a list of ids, or a number. */
+export type AnswerValue = string | string[] | number;
+
+/** What a part's value can be, in farads or ohms. */
+export type PartReading = { farads: number; measured: boolean } | { ohms: number; measured: boolean };
+
+/** What the rating plate says, each where it says it. */
+export interface Rated {
+  volts?: number;
+  hertz?: number;
+  watts?: number;
+}
+
+/** The one door to the core: a method for each command. Failures are thrown as `Trouble`. */
+export interface Backend {
+  listUnits(text: string | null): Promise<UnitView[]>;
+  listPresets(): Promise<PresetView[]>;
+  createUnit(unit: NewUnit): Promise<InspectionView>;
+  startInspection(unit: string, access: Access[]): Promise<InspectionView>;
+  showInspection(inspection: string): Promise<InspectionView>;
+  showQuestion(question: string): Promise<QuestionView>;
+  answer(inspection: string, question: string, answer: AnswerValue): Promise<InspectionView>;
+  setValue(inspection: string, value: string, reading: PartReading): Promise<InspectionView>;
+  setRated(inspection: string, rated: Rated): Promise<InspectionView>;
+  setTubes(inspection: string, tubes: string[]): Promise<InspectionView>;
+  setReading(
+    inspection: string,
+    reading: ReadingId,
+    value: number | 'OL',
+  ): Promise<InspectionView>;
+  withdraw(inspection: string, finding: string): Promise<InspectionView>;
+  setAccess(inspection: string, access: Access[]): Promise<InspectionView>;
+  setSupply(inspection: string, supply: Supply): Promise<InspectionView>;
+  rename(inspection: string, name: string): Promise<InspectionView>;
+  undo(inspection: string): Promise<InspectionView | null>;
+}
+
+/** Runs a command by its name; each shell has its own way. */
+export type Call = <T>(command: string, args: Record<string, JsonValue>) => Promise<T>;
+
+/** The backend over one way of calling, so that names and arguments are written once. */
+export function backendOver(call: Call): Backend {
+  return {
+    listUnits: (text) => call('list_units', { text }),
+    listPresets: () => call('list_presets', {}),
+    createUnit: (unit) => call('create_unit', { unit: { ...unit } }),
+    startInspection: (unit, access) => call('start_inspection', { unit, access }),
+    showInspection: (inspection) => call('show_inspection', { inspection }),
+    showQuestion: (question) => call('show_question', { question }),
+    answer: (inspection, question, answer) => call('answer', { inspection, question, answer }),
+    setValue: (inspection, value, reading) => call('set_value', { inspection, value, reading }),
+    setRated: (inspection, rated) => call('set_rated', { inspection, rated: { ...rated } }),
+    setTubes: (inspection, tubes) => call('set_tubes', { inspection, tubes }),
+    setReading: (inspection, reading, value) =>
+      call('set_reading', { inspection, reading, value }),
+    withdraw: (inspection, finding) => call('withdraw', { inspection, finding }),
+    setAccess: (inspection, access) => call('set_access', { inspection, access }),
+    setSupply: (inspection, supply) => call('set_supply', { inspection, supply: { ...supply } }),
+    rename: (inspection, name) => call('rename', { inspection, name }),
+    undo: (inspection) => call('undo', { inspection }),
+  };
+}
+
+/** What a command refuses with; the sentence is for the person. */
+export class Trouble extends Error {
+  constructor(
+    readonly code: Code | 'unreachable',
+    readonly field: string | null,
+    readonly sentence: string,
+  ) {
+    super(sentence);
+  }
+}
+
+/** The trouble in what a shell threw or answered; null where it is not one of the core's. */
+export function troubleIn(given: unknown): Trouble | null {
+  if (typeof given !== 'object' || given === null || !('sentence' in given)) return null;
+  const { code, field, sentence } = given as { code: Code; field: string | null; sentence: string };
+  return new Trouble(code, field ?? null, sentence);
+}

@@ -1,0 +1,123 @@
+import type { Component } from 'svelte';
+
+import BackFitted from './back/fitted.svelte';
+import BackMissing from './back/missing.svelte';
+import BackWhere from './back/where.svelte';
+import BareMetalInstrumentJack from './bare_metal/instrument_jack.svelte';
+import BareMetalNoneAnywhere from './bare_metal/none_anywhere.svelte';
+import BareMetalPanelOrCabinet from './bare_metal/panel_or_cabinet.svelte';
+import BareMetalScrewsOrShafts from './bare_metal/screws_or_shafts.svelte';
+import BareMetalSocketOrPickup from './bare_metal/socket_or_pickup.svelte';
+import BareMetalWhere from './bare_metal/where.svelte';
+import EarthLiftAbsent from './earth_lift/absent.svelte';
+import EarthLiftPresent from './earth_lift/present.svelte';
+import EarthLiftWhere from './earth_lift/where.svelte';
+import EarthWireNotOnChassis from './earth_wire/not_on_chassis.svelte';
+import EarthWireOnChassis from './earth_wire/on_chassis.svelte';
+import EarthWireWhere from './earth_wire/where.svelte';
+import LineCapacitorBothLegs from './line_capacitor/both_legs.svelte';
+import LineCapacitorNone from './line_capacitor/none.svelte';
+import LineCapacitorOnSelector from './line_capacitor/on_selector.svelte';
+import LineCapacitorPinALeg from './line_capacitor/pin_a_leg.svelte';
+import LineCapacitorPinBLeg from './line_capacitor/pin_b_leg.svelte';
+import LineCapacitorWhere from './line_capacitor/where.svelte';
+import PlugBatteryOnly from './plug/battery_only.svelte';
+import PlugEarthPinMissing from './plug/earth_pin_missing.svelte';
+import PlugNoPlug from './plug/no_plug.svelte';
+import PlugOutsideSupply from './plug/outside_supply.svelte';
+import PlugThreePins from './plug/three_pins.svelte';
+import PlugThreePinsReversible from './plug/three_pins_reversible.svelte';
+import PlugTwoEqualBlades from './plug/two_equal_blades.svelte';
+import PlugTwoPolarisedBlades from './plug/two_polarised_blades.svelte';
+import PlugWhere from './plug/where.svelte';
+import SelectorAbsent from './selector/absent.svelte';
+import SelectorPresent from './selector/present.svelte';
+import SelectorWhere from './selector/where.svelte';
+import TerminalsAerialOrEarth from './terminals/aerial_or_earth.svelte';
+import TerminalsNone from './terminals/none.svelte';
+import TerminalsPickupOrSpeaker from './terminals/pickup_or_speaker.svelte';
+import TerminalsWhere from './terminals/where.svelte';
+import TransformerHeatersOnlyTraced from './transformer/heaters_only_traced.svelte';
+import TransformerMotorWinding from './transformer/motor_winding.svelte';
+import TransformerNone from './transformer/none.svelte';
+import TransformerNotTraced from './transformer/not_traced.svelte';
+import TransformerSeparateTraced from './transformer/separate_traced.svelte';
+import TransformerSharedLead from './transformer/shared_lead.svelte';
+import TransformerWhere from './transformer/where.svelte';
+
+/** By question, then by answer; `where` shows where to look. */
+const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = {
+  plug: {
+    where: PlugWhere,
+    two_equal_blades: PlugTwoEqualBlades,
+    two_polarised_blades: PlugTwoPolarisedBlades,
+    three_pins: PlugThreePins,
+    earth_pin_missing: PlugEarthPinMissing,
+    three_pins_reversible: PlugThreePinsReversible,
+    battery_only: PlugBatteryOnly,
+    outside_supply: PlugOutsideSupply,
+    no_plug: PlugNoPlug,
+  },
+  bare_metal: {
+    where: BareMetalWhere,
+    none_anywhere: BareMetalNoneAnywhere,
+    screws_or_shafts: BareMetalScrewsOrShafts,
+    panel_or_cabinet: BareMetalPanelOrCabinet,
+    instrument_jack: BareMetalInstrumentJack,
+    socket_or_pickup: BareMetalSocketOrPickup,
+  },
+  back: {
+    where: BackWhere,
+    fitted: BackFitted,
+    missing: BackMissing,
+  },
+  terminals: {
+    where: TerminalsWhere,
+    none: TerminalsNone,
+    aerial_or_earth: TerminalsAerialOrEarth,
+    pickup_or_speaker: TerminalsPickupOrSpeaker,
+  },
+  selector: {
+    where: SelectorWhere,
+    absent: SelectorAbsent,
+    present: SelectorPresent,
+  },
+  earth_lift: {
+    where: EarthLiftWhere,
+    absent: EarthLiftAbsent,
+    present: EarthLiftPresent,
+  },
+  transformer: {
+    where: TransformerWhere,
+    none: TransformerNone,
+    heaters_only_traced: TransformerHeatersOnlyTraced,
+    separate_traced: TransformerSeparateTraced,
+    shared_lead: TransformerSharedLead,
+    motor_winding: TransformerMotorWinding,
+    not_traced: TransformerNotTraced,
+  },
+  line_capacitor: {
+    where: LineCapacitorWhere,
+    none: LineCapacitorNone,
+    pin_a_leg: LineCapacitorPinALeg,
+    pin_b_leg: LineCapacitorPinBLeg,
+    both_legs: LineCapacitorBothLegs,
+    on_selector: LineCapacitorOnSelector,
+  },
+  earth_wire: {
+    where: EarthWireWhere,
+    on_chassis: EarthWireOnChassis,
+    not_on_chassis: EarthWireNotOnChassis,
+  },
+};
+
+/** The drawing of an answer, or (answer null) of where to look; null where there is none. */
+export function drawing(question: string, answer: string | null): Component | null {
+  const answers = own(DRAWINGS, question);
+  return (answers && own(answers, answer ?? 'where')) ?? null;
+}
+
+/** Own keys only: an id such as `constructor` must find nothing. */
+function own<Value>(table: Readonly<Record<string, Value>>, id: string): Value | undefined {
+  return Object.hasOwn(table, id) ? table[id] : undefined;
+}

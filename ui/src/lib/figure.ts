@@ -1,0 +1,47 @@
+/** What a written figure is a figure of. */
+export type Unit = 'farads' | 'ohms';
+
+/** A figure as written: its value in the base unit, or why it is not understood. */
+export type Figure = { value: number } | { wrong: 'empty' | 'unreadable' | 'prefix_missing' };
+
+const PREFIXES: Record<Unit, Record<string, number>> = {
+  // "mF" and "mmF" on old parts mean µF and pF: too easy to misread, so m is not taken.
+  farads: { p: 1e-12, n: 1e-9, u: 1e-6, µ: 1e-6, μ: 1e-6 },
+  ohms: { '': 1, r: 1, k: 1e3, m: 1e6 },
+};
+const UNIT_SIGNS = /(farads?|f|ohms?|ω|Ω)$/iu;
+
+/** Reads a figure such as `0.047u`, `47n`, `47 nF`, `220k` or `4k7`. */
+export function readFigure(text: string, unit: Unit): Figure {
+  const written = text.trim().replace(',', '.').replace(/\s+/g, '').replace(UNIT_SIGNS, '');
+  if (written === '') return { wrong: 'empty' };
+  const between = /^(\d+)([a-zµμ])(\d+)$/iu.exec(written);
+  const after = /^(\d*\.?\d+|\d+\.)([a-zµμ]?)$/iu.exec(written);
+  const number = between ? Number(`${between[1]}.${between[3]}`) : Number(after?.[1]);
+  const prefix = (between?.[2] ?? after?.[2] ?? '').toLowerCase();
+  const factor = PREFIXES[unit][prefix];
+  if (!Number.isFinite(number) || number <= 0) return { wrong: 'unreadable' };
+  if (factor === undefined) return { wrong: prefix === '' ? 'prefix_missing' : 'unreadable' };
+  // Keeps 0.047u from becoming 4.6999999e-8.
+  return { value: Number((number * factor).toPrecision(12)) };
+}
+
+const STEPS: Record<Unit, [number, string][]> = {
+  farads: [
+    [1e-6, 'µF'],
+    [1e-9, 'nF'],
+    [1e-12, 'pF'],
+  ],
+  ohms: [
+    [1e6, 'MΩ'],
+    [1e3, 'kΩ'],
+    [1, 'Ω'],
+  ],
+};
+
+/** A value with the unit that keeps its figure short; the space never breaks. */
+export function writeFigure(value: number, unit: Unit): string {
+  const steps = STEPS[unit];
+  const [size, sign] = steps.find(([size]) => value >= size) ?? steps.at(-1) ?? [1, ''];
+  return `${Number((value / size).toPrecision(4))}\u00a0${sign}`;
+}

@@ -1,0 +1,61 @@
+/** Why a question is open: in its turn, as a caution to look at, or to change what was answered. */
+export type Turn = 'q' | 'also' | 'change';
+
+/** A screen, with what it is about. */
+export type Route =
+  | { screen: 'list' | 'new' | 'settings' | 'shocked' }
+  | { screen: 'first'; step: number }
+  | { screen: 'inspection' | 'found' | 'verdict' | 'readings'; inspection: string }
+  | { screen: 'question'; inspection: string; turn: Turn; question: string };
+
+const PLAIN = ['new', 'settings', 'shocked'] as const;
+const TURNS: readonly string[] = ['q', 'also', 'change'];
+const PLACES = ['found', 'verdict', 'readings'] as const;
+
+/** The screens of one inspection. */
+export type InspectionRoute = Extract<Route, { inspection: string }>;
+
+/** Reads a route from an address's hash; what is not known is the list. */
+export function parse(hash: string): Route {
+  const [head = '', second = '', third = '', fourth = ''] = hash.replace(/^#?\/?/, '').split('/');
+  const plain = PLAIN.find((screen) => screen === head);
+  if (plain) return { screen: plain };
+  if (head === 'first') return { screen: 'first', step: Number(second) || 1 };
+  if (head !== 'i' || second === '') return { screen: 'list' };
+  if (TURNS.includes(third) && fourth !== '') {
+    return { screen: 'question', inspection: second, turn: third as Turn, question: fourth };
+  }
+  const place = PLACES.find((screen) => screen === third);
+  return { screen: place ?? 'inspection', inspection: second };
+}
+
+/** The hash of a route. */
+export function format(route: Route): string {
+  switch (route.screen) {
+    case 'list':
+      return '#/';
+    case 'first':
+      return `#/first/${route.step}`;
+    case 'question':
+      return `#/i/${route.inspection}/${route.turn}/${route.question}`;
+    case 'inspection':
+      return `#/i/${route.inspection}`;
+    case 'found':
+    case 'verdict':
+    case 'readings':
+      return `#/i/${route.inspection}/${route.screen}`;
+    default:
+      return `#/${route.screen}`;
+  }
+}
+
+/** Where back goes when there is no screen before this one. */
+export function parent(route: Route): Route {
+  if (route.screen === 'question' && route.turn === 'change') {
+    return { screen: 'found', inspection: route.inspection };
+  }
+  if (route.screen === 'found' || route.screen === 'readings') {
+    return { screen: 'verdict', inspection: route.inspection };
+  }
+  return { screen: 'list' };
+}

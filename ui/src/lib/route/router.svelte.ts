@@ -1,0 +1,81 @@
+import { format, parent, parse, type Route } from './route';
+
+/** Where the last screen is kept: a process that is killed starts without an address. */
+const LAST = 'route';
+/** The hashes behind the history entries, to know whether the one before is the one wanted. */
+const TRAIL = 'trail';
+
+/** One history entry for each screen, so that the back gesture goes one screen back. */
+class Router {
+  route = $state.raw<Route>({ screen: 'list' });
+  /** The last move was through the history, whose places on the page the browser keeps. */
+  wentBack = false;
+  #index = 0;
+  #startsAtTop = false;
+  #trail: string[] = [];
+
+  /** Opens the screen of the address, else the last one, else `first`. */
+  start(first: Route): void {
+    const { index } = (history.state ?? {}) as { index?: number };
+    this.#index = index ?? 0;
+    this.#trail = index === undefined ? [] : readTrail();
+    window.addEventListener('popstate', () => {
+      this.wentBack = !this.#startsAtTop;
+      this.#startsAtTop = false;
+      this.#index = (history.state as { index?: number } | null)?.index ?? this.#index + 1;
+      this.#show(parse(location.hash));
+    });
+    if (location.hash !== '') {
+      this.#put(format(parse(location.hash)), 'replaceState');
+      return;
+    }
+    const last = localStorage.getItem(LAST);
+    this.#put(format(last === null ? first : { screen: 'list' }), 'replaceState');
+    if (last !== null && last !== '#/') this.#put(last, 'pushState');
+  }
+
+  /** Goes on to a screen. */
+  go(route: Route): void {
+    const hash = format(route);
+    if (hash === location.hash) return;
+    // Going where one came from is going back: else the two screens would pile up behind each other.
+    if (this.#index > 0 && this.#trail[this.#index - 1] === hash) history.back();
+    else this.#put(hash, 'pushState');
+  }
+
+  /** Puts a screen in the place of this one. */
+  replace(route: Route): void {
+    this.#put(format(route), 'replaceState');
+  }
+
+  /** Goes one screen back; to its top where it has something new to say. */
+  back(toTop = false): void {
+    this.#startsAtTop = toTop;
+    if (this.#index > 0) history.back();
+    else this.replace(parent(this.route));
+  }
+
+  #put(hash: string, how: 'pushState' | 'replaceState'): void {
+    this.wentBack = false;
+    if (how === 'pushState') this.#index += 1;
+    this.#trail = [...this.#trail.slice(0, this.#index), hash];
+    sessionStorage.setItem(TRAIL, JSON.stringify(this.#trail));
+    history[how]({ index: this.#index }, '', hash);
+    this.#show(parse(hash));
+  }
+
+  #show(route: Route): void {
+    this.route = route;
+    localStorage.setItem(LAST, format(route));
+  }
+}
+
+function readTrail(): string[] {
+  try {
+    return JSON.parse(sessionStorage.getItem(TRAIL) ?? '[]') as string[];
+  } catch {
+    return [];
+  }
+}
+
+export const router = new Router();

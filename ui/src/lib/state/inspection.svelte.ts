@@ -1,0 +1,61 @@
+import { backend, Trouble } from '../backend';
+import type { InspectionView } from '../types/InspectionView';
+import { say } from '../words';
+
+/** The inspection on the screen. Each change is stored by the core before it is shown. */
+class OpenInspection {
+  view = $state.raw<InspectionView | null>(null);
+  /** A command runs: until it is done no other may start, so a double tap does no harm. */
+  busy = $state(false);
+  trouble = $state.raw<Trouble | null>(null);
+
+  /** The inspection that the screen is about; another may be asked for while a command runs. */
+  #wanted: string | null = null;
+
+  /** Shows an inspection. */
+  async open(id: string): Promise<void> {
+    this.#wanted = id;
+    if (this.view?.id === id) return;
+    this.view = null;
+    this.trouble = null;
+    try {
+      const view = await backend.showInspection(id);
+      if (this.#wanted === id) this.view = view;
+    } catch (thrown) {
+      if (this.#wanted === id) this.trouble = asTrouble(thrown);
+    }
+  }
+
+  /** Runs one command; gives the inspection after it, null where nothing came of it. */
+  async run(command: () => Promise<InspectionView | null>): Promise<InspectionView | null> {
+    if (this.busy) return null;
+    this.busy = true;
+    this.trouble = null;
+    const wanted = this.#wanted;
+    try {
+      const view = await command();
+      // The person has gone on to another inspection meanwhile: stored, but not shown.
+      if (this.#wanted !== wanted) return null;
+      if (view) this.#show(view);
+      return view;
+    } catch (thrown) {
+      this.trouble = asTrouble(thrown);
+      return null;
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  #show(view: InspectionView): void {
+    this.#wanted = view.id;
+    this.view = view;
+  }
+}
+
+/** Trouble as a person can read it, whatever was thrown. */
+export function asTrouble(thrown: unknown): Trouble {
+  if (thrown instanceof Trouble && thrown.sentence !== '') return thrown;
+  return new Trouble('unreachable', null, say('trouble-unreachable'));
+}
+
+export const inspection = new OpenInspection();

@@ -1,0 +1,27 @@
+import { backend, type Trouble } from '../backend';
+import type { PresetView } from '../types/PresetView';
+import { asTrouble } from './inspection.svelte';
+
+/** The supplies to choose from, read once. */
+class Presets {
+  list = $state.raw<PresetView[]>([]);
+
+  trouble = $state.raw<Trouble | null>(null);
+
+  async load(): Promise<void> {
+    if (this.list.length > 0) return;
+    try {
+      this.list = await backend.listPresets();
+      this.trouble = null;
+    } catch (thrown) {
+      this.trouble = asTrouble(thrown);
+    }
+  }
+
+  /** One by its id, the first where it is not known. */
+  named(id: string | null): PresetView | undefined {
+    return this.list.find((preset) => preset.id === id) ?? this.list[0];
+  }
+}
+
+export const presets = new Presets();

@@ -1,0 +1,32 @@
+import { backend, type Trouble } from '../backend';
+import type { UnitView } from '../types/UnitView';
+import { asTrouble } from './inspection.svelte';
+
+/** The list of units, and what is searched for in it. */
+class Units {
+  list = $state.raw<UnitView[] | null>(null);
+  /** There are units, whether or not the search finds any. */
+  any = $state(false);
+  text = $state('');
+  trouble = $state.raw<Trouble | null>(null);
+  #asked = 0;
+
+  /** Reads the list again. */
+  async refresh(): Promise<void> {
+    this.#asked += 1;
+    const asked = this.#asked;
+    const text = this.text.trim();
+    try {
+      const list = await backend.listUnits(text === '' ? null : text);
+      // A later search may have been answered first.
+      if (asked !== this.#asked) return;
+      this.list = list;
+      this.any = list.length > 0 || (text !== '' && this.any);
+      this.trouble = null;
+    } catch (thrown) {
+      this.trouble = asTrouble(thrown);
+    }
+  }
+}
+
+export const units = new Units();

@@ -1,0 +1,169 @@
+# The few labels that are the interface's own. Questions, classes, cautions and verdicts come from the core.
+
+app-name = Cold Chassis
+
+back = Back
+next = Next
+undo = Undo
+change = Change
+withdraw = Withdraw
+units = Units
+found = Found
+verdict = Verdict
+settings = Settings
+continue = Continue
+
+trouble-unreachable = That did not work, and nothing was changed. Try once more.
+
+## List of units
+
+list-search = Search
+list-search-hint = Name, place or number
+list-new = New unit
+list-empty-title = No units yet
+list-empty-text = Look at the first one before it is plugged in.
+list-none-found = Nothing matches “{ $text }”.
+list-clear = Clear the search
+list-choose = Choose a unit, or start a new one.
+list-unnamed = No name
+list-no-verdict = Look again
+list-not_ruled_out = not ruled out
+list-shown = shown
+list-demo = Demo
+
+## New unit
+
+new-title = New unit
+new-name = Name
+new-name-hint = Shelf radio, brown case
+new-place = Place
+new-place-hint = Stall 14
+new-optional = may stay empty
+new-kind = Kind
+new-kind-none = Not said
+new-supply = Supply
+new-supply-why = What it is to be plugged into. The worst case is worked out for this.
+new-access = How far may you go?
+new-access-why = Only what you allow here is asked.
+access-outside = Look from outside
+access-outside-note = always
+access-cover_off = Take the cover off
+access-cover_off-note = unplugged, charge drained
+access-meter = Use a meter
+access-meter-note = and know how
+new-start = Start looking
+
+## A question
+
+question-how-to-look = How to look
+question-several = Tick all that you find.
+question-figure = Value
+question-figure-farads = As 0.047u, 47n or 470p
+question-figure-ohms = As 220k, 1M or 470
+question-count = How many
+question-types = Types, with spaces between
+question-read-marked = Read off the part
+question-read-measured = Measured
+question-read-how = How do you know it?
+question-understood = Taken as { $value }
+question-figure-empty = Enter a value.
+question-figure-unreadable = Not readable as a value. Write it as 47n or 220k.
+question-figure-prefix_missing = Add p, n or u, as in 0.047u.
+question-count-wrong = Enter a whole number.
+question-types-empty = Enter at least one type.
+question-keep = Keep
+
+still-possible = Still possible
+# Read out when an answer narrows it. $classes is a list of short class names.
+still-possible-all = Still possible: { $classes }
+still-possible-none = Findings disagree
+still-possible-count = { $count } of { $all }
+
+## What was found
+
+found-title = What you found
+found-empty = Nothing is answered yet.
+found-go-on = Go on
+found-value = { $value }: { $how }
+found-by = { $author }
+found-withdraw-what = Withdraw: { $name }
+found-change-what = Change: { $name }
+found-add-reading = Add a meter reading
+found-access = How far you may go
+found-supply = Supply
+
+## Meter readings
+
+readings-title = Meter readings
+readings-why = Only with the unit unplugged. Each reading can rule something out.
+readings-choose = Which reading?
+readings-value = Reading
+readings-value-hint = Ohms, as 0.4, 220k or OL
+readings-kept = Read
+readings-ol = Above range (OL)
+
+## The verdict
+
+verdict-current = through the body
+verdict-now = What may be done now
+verdict-next = Next step
+verdict-go-on = Look
+verdict-possible = What else it may be
+verdict-cautions = Cautions
+verdict-conflicts = Findings that disagree
+verdict-again = Look again
+verdict-also = Not looked at yet
+verdict-rests-on = What it rests on
+verdict-not-checked = Not checked
+verdict-whose-body = Whose body
+verdict-new-inspection = Inspect it once more
+
+## Settings
+
+settings-title = Settings
+settings-supply = Usual supply
+settings-theme = Colours
+theme-system = As the system
+theme-light = Light
+theme-dark = Dark
+theme-contrast = High contrast
+settings-author = Your name
+settings-author-why = Kept on this device only.
+settings-first = Show the introduction
+
+## First run: three screens
+
+first-step = { $step } of { $all }
+first-start = Start
+first-does-title = Know before you plug it in
+first-does-1 = Answer what you can see. The app works out the worst that a touch could do to a person.
+first-does-2 = It keeps to the worst case until your findings rule it out.
+first-does-3 = It works without a network. Nothing leaves this device.
+first-cannot-title = What it cannot know
+first-cannot-1 = It knows only what you found. A wrong answer gives a wrong verdict.
+first-cannot-2 = It looks at the line side. Fire, hot parts, plate voltage inside and faults that cannot be seen are not checked.
+first-cannot-3 = It never replaces a qualified person, and local codes come first.
+first-unplug-title = Unplug it first
+first-unplug-1 = Pull the plug out of the wall. The switch is not enough.
+first-unplug-2 = Take the cover off only if you know how to drain and prove the stored charge.
+first-unplug-3 = If somebody has been shocked, this button is on every screen:
+
+## Somebody has been shocked
+# Common first-aid practice (common practice, from memory, not checked in print): do not touch, switch off,
+# call, resuscitate at 100 to 120 compressions a minute, 5 to 6 cm deep on an adult; see a doctor afterwards.
+
+shocked-button = Shock
+shocked-button-long = Shock: somebody has been shocked
+shocked-title = Somebody has been shocked
+shocked-1 = Do not touch them while they may still be in contact.
+shocked-1-more = The current could go through you too. Keep others away.
+shocked-2 = Switch off at the outlet or the breaker, or pull the plug.
+shocked-2-more = If you cannot, stay back and call. The switch on the unit is not enough.
+shocked-3 = Call the emergency number.
+shocked-3-more = 112 works in Europe and on many mobile phones, 911 in North America. Put the call on loudspeaker. Send somebody for a defibrillator.
+shocked-4 = Not responding and not breathing normally? Start resuscitation.
+shocked-4-more = Once the current is off: heel of your hand in the middle of the chest, push hard and fast, 5 to 6 cm deep, 100 to 120 times a minute. Do not stop until help takes over. Gasping is not normal breathing.
+shocked-5 = Defibrillator there? Switch it on and do what it says.
+shocked-6 = Awake? Keep them still and warm, and cool burns with running water.
+shocked-6-more = Whoever had a shock should see a doctor, even if they feel well: the heart can be disturbed later.
+shocked-note = This is common first-aid practice, not a course. Do what the emergency operator tells you.

@@ -1,0 +1,23 @@
+import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+
+// Class words and standing cautions are the core's: the same files, so that there is one wording.
+import cautions from '../../../../src-tauri/core/words/en/cautions.ftl?raw';
+import classes from '../../../../src-tauri/core/words/en/classes.ftl?raw';
+import questions from '../../../../src-tauri/core/words/en/questions.ftl?raw';
+import labels from './en.ftl?raw';
+
+const bundle = new FluentBundle('en', { useIsolating: false });
+for (const file of [cautions, classes, questions, labels]) {
+  bundle.addResource(new FluentResource(file));
+}
+
+/** A message in the inspector's language; an id that is not there shows as itself, so it is noticed. */
+export function say(id: string, args: Record<string, FluentVariable> = {}): string {
+  const value = bundle.getMessage(id)?.value;
+  return value ? bundle.formatPattern(value, args) : id;
+}
+
+/** Whether there is such a message. */
+export function has(id: string): boolean {
+  return bundle.hasMessage(id);
+}
