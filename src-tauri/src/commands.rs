@@ -68,11 +68,7 @@ fn create_unit(desk: Desked<'_>, unit: NewUnit) -> Answer<InspectionView> {
 }
 
 #[command(async)]
-fn start_inspection(
-    desk: Desked<'_>,
-    unit: Uuid,
-    access: Vec<String>,
-) -> Answer<InspectionView> {
+fn start_inspection(desk: Desked<'_>, unit: Uuid, access: Vec<String>) -> Answer<InspectionView> {
     desk.with(|bench| bench.start_inspection(unit, &access))
 }
 
@@ -132,11 +128,7 @@ fn withdraw(desk: Desked<'_>, inspection: Uuid, finding: String) -> Answer<Inspe
 }
 
 #[command(async)]
-fn set_access(
-    desk: Desked<'_>,
-    inspection: Uuid,
-    access: Vec<String>,
-) -> Answer<InspectionView> {
+fn set_access(desk: Desked<'_>, inspection: Uuid, access: Vec<String>) -> Answer<InspectionView> {
     desk.with(|bench| bench.set_access(inspection, &access))
 }
 

@@ -5,8 +5,8 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Mutex, PoisonError};
 
-use coldchassis_core::workbench::{Problem, Workbench};
 use coldchassis_core::words::Words;
+use coldchassis_core::workbench::{Problem, Workbench};
 use tauri::{AppHandle, Manager};
 
 use super::device;

@@ -3,8 +3,8 @@
 use std::io;
 use std::path::{Path, PathBuf};
 
-use coldchassis_core::workbench::{Code, Problem, Surroundings};
 use coldchassis_core::words::Message;
+use coldchassis_core::workbench::{Code, Problem, Surroundings};
 use tauri::{AppHandle, Manager};
 use uuid::Uuid;
 

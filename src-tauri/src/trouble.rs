@@ -1,7 +1,7 @@
 //! What the screens are told when a command fails.
 
-use coldchassis_core::workbench::{Code, Problem};
 use coldchassis_core::words::Words;
+use coldchassis_core::workbench::{Code, Problem};
 use serde::Serialize;
 
 /// A failure as the screens get it: what kind, which field, and the sentence a person reads.

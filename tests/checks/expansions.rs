@@ -5,6 +5,7 @@ use coldchassis_core::arrangement::{
 };
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, ValueId};
+use coldchassis_core::supply::PRESETS;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
 pub struct Expansion {
@@ -31,7 +32,7 @@ fn pairs(pattern: &'static str, firsts: &[&str], seconds: &[&str]) -> Expansion 
 
 /// Every pattern that code or user interface may fill in.
 pub fn expansions() -> Vec<Expansion> {
-    [questions(), values_and_readings(), classes(), reasons(), cautions(), factors()]
+    [questions(), values_and_readings(), classes(), reasons(), cautions(), factors(), lists()]
         .into_iter()
         .flatten()
         .collect()
@@ -50,6 +51,18 @@ fn questions() -> Vec<Expansion> {
         of("finding-{}", ids),
         Expansion { pattern: "answer-{}-{}", ids: answers.collect(), variables: &[] },
         of("answer-{}", &["cant_tell"]),
+        of("place-{}", &["shafts", "screws", "trim", "sockets", "tonearm", "cabinet"]),
+    ]
+}
+
+/// What the terminal and the lists fill in.
+fn lists() -> Vec<Expansion> {
+    let presets: Vec<&str> = PRESETS.iter().map(|preset| preset.id).collect();
+    vec![
+        of("preset-{}", &presets),
+        of("exposure-{}", &["first", "second"]),
+        of("exposure-selector-{}", &["near", "far"]),
+        of("state-switch-{}", &["on", "off"]),
     ]
 }
 

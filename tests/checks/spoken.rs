@@ -3,8 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use coldchassis_core::inspection::{
-    Findings, Judge, Question, Shape, ValueId, Verdict, assess, conflict_sentences, next_step,
-    not_checked, permission, read_findings, reason, rests_on_sentences, state_sentence, tag_line,
+    Findings, Judge, Question, Shape, ValueId, Verdict, assess, conflict_sentences, next_or_stop,
+    not_checked, permission, read_findings, reason, rests_on_sentences, tag_line,
+    worst_state_sentence,
 };
 use coldchassis_core::supply::Supply;
 use coldchassis_core::words::{Argument, Message, Words};
@@ -74,11 +75,11 @@ fn messages(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let mut all = vec![tag_line(verdict)];
     all.extend(reason(findings, verdict));
     all.extend(permission(verdict));
-    all.extend(next_step(verdict));
+    all.push(next_or_stop(findings, verdict));
     all.extend(rests_on_sentences(verdict));
     all.extend(conflict_sentences(verdict));
     all.extend(not_checked(findings));
-    all.extend(verdict.worst_state().map(state_sentence));
+    all.extend(worst_state_sentence(&verdict.worst, findings.supply.feed));
     all
 }
 

@@ -70,16 +70,35 @@ impl Counts {
         for &gap in &gaps {
             *self.in_gap.entry(gap).or_default() += 1;
         }
-        if gaps.is_empty() {
+        if gaps.is_empty() || !is_mended_by_the_whole_story(&unit, &gaps, &mut rng) {
             self.too_kind += 1;
             let unit = unit.arrangement_as_told(&told);
             self.first.get_or_insert(format!(
-                "seed {seed}: {truth:?}, treat as {:?}\n{unit}\n{file}",
+                "seed {seed}: {truth:?}, treat as {:?}, {gaps:?}\n{unit}\n{file}",
                 verdict.treat_as
             ));
         }
     }
 }
+
+/// Whether a gap is one of telling only: with the whole story told the unit is judged for what it is.
+///
+/// Two gaps are of the model itself, whatever is told: a second reach beside the first, and the other
+/// position of an earth lift. They are counted and held below a bound.
+fn is_mended_by_the_whole_story(unit: &PhysicalUnit, gaps: &[Gap], rng: &mut ChaCha8Rng) -> bool {
+    if gaps.iter().any(|gap| matches!(gap, Gap::AerialUnheard | Gap::LiftedLineOnEarth)) {
+        return true;
+    }
+    let whole = unit.answers(rng);
+    let file = unit.findings(&whole, &unit.supply(), &["outside", "cover_off", "meter"]);
+    let findings = read_findings(file).expect("truthful findings are a valid file");
+    let verdict = assess(&findings, &mut Judge::of(&findings));
+    !truth(unit, &whole).is_worse_than(verdict.treat_as)
+}
+
+/// The most that may be too kind inside the gaps, as a share of the stories; 0.55 % was measured when
+/// the check was written.
+const MOST_IN_GAPS: f64 = 0.01;
 
 #[test]
 fn no_truthful_story_makes_a_unit_look_better_than_it_is() {
@@ -109,4 +128,6 @@ fn no_truthful_story_makes_a_unit_look_better_than_it_is() {
     println!("too kind inside a named gap of the evidence table: {:?}", counts.in_gap);
     assert_eq!(counts.told as u64, units);
     assert!(counts.too_kind == 0, "{:?}", counts.first);
+    let in_gaps: usize = counts.in_gap.values().sum();
+    assert!((in_gaps as f64) < MOST_IN_GAPS * units as f64, "{in_gaps} in gaps");
 }

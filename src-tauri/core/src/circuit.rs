@@ -1,9 +1,9 @@
 //! Solves a small linear network of resistors, capacitors and held voltages at one frequency.
 //!
 //! The method is the star–mesh transform: a node that nobody asks for is removed by joining its
-//! neighbours to each other, `y_ij += y_ki·y_kj / Σ y_k`. For resistors and capacitors every step
-//! only adds and multiplies numbers of the first quadrant, so nothing cancels: a 1 GΩ open switch
-//! beside a 0.01 Ω joint keeps full precision without pivoting. What is left is the port and the
+//! neighbours to each other, `y_ij += y_ki·y_kj / Σ y_k`. No step subtracts a large sum from another,
+//! as elimination of a matrix does on its diagonal, so a 1 GΩ open switch beside a 0.01 Ω joint keeps
+//! full precision without pivoting. What is left is the port and the
 //! held nodes, which is the Thévenin equivalent itself.
 //!
 //! It knows nothing of radios, and does not do inductors or dependent sources.

@@ -15,22 +15,34 @@ use serde_json::json;
 const STAYING: &str = include_str!("no_network/staying.js");
 /// Ways out by leaving the page.
 const LEAVING: [(&str, &str); 6] = [
-    ("link", "const a = document.createElement('a'); a.href = to; document.body.append(a); a.click();"),
+    (
+        "link",
+        "const a = document.createElement('a'); a.href = to; document.body.append(a); a.click();",
+    ),
     ("place", "location.href = to;"),
-    ("form", "const f = document.createElement('form'); f.action = to; document.body.append(f); f.submit();"),
+    (
+        "form",
+        "const f = document.createElement('form'); f.action = to; document.body.append(f); f.submit();",
+    ),
     ("window", "window.open(to);"),
-    ("refresh", "const m = document.createElement('meta'); m.httpEquiv = 'refresh'; \
-        m.content = '0;url=' + to; document.head.append(m);"),
-    ("download", "const a = document.createElement('a'); a.href = to; a.download = 'x'; \
-        document.body.append(a); a.click();"),
+    (
+        "refresh",
+        "const m = document.createElement('meta'); m.httpEquiv = 'refresh'; \
+        m.content = '0;url=' + to; document.head.append(m);",
+    ),
+    (
+        "download",
+        "const a = document.createElement('a'); a.href = to; a.download = 'x'; \
+        document.body.append(a); a.click();",
+    ),
 ];
 /// Long enough for what is on its way to arrive: on one machine that takes milliseconds.
 const ON_ITS_WAY: Duration = Duration::from_secs(2);
 
 /// The ways that must be known to work, or the silence would prove nothing.
 const PROVEN: [&str; 14] = [
-    "fetch", "xhr", "image", "style", "frame", "script", "beacon", "events", "socket", "font", "media",
-    "link", "form", "place",
+    "fetch", "xhr", "image", "style", "frame", "script", "beacon", "events", "socket", "font",
+    "media", "link", "form", "place",
 ];
 
 #[tokio::test]
@@ -39,7 +51,10 @@ async fn what_the_page_tries_to_send_does_not_leave_the_app() {
         let open = attempts_in_the_bare_engine().await;
         println!("heard from the bare engine: {open:?}");
         let unproven: Vec<_> = PROVEN.iter().filter(|way| !open.contains(**way)).collect();
-        assert!(unproven.is_empty(), "these ways do not even work in the bare engine: {unproven:?}");
+        assert!(
+            unproven.is_empty(),
+            "these ways do not even work in the bare engine: {unproven:?}"
+        );
 
         let stage = Stage::new().await;
         let listener = Listener::new().await;
@@ -56,7 +71,10 @@ async fn what_the_page_tries_to_send_does_not_leave_the_app() {
         tokio::time::sleep(ON_ITS_WAY).await;
         assert_eq!(listener.heard(), Vec::<String>::new());
         let address = app.script("return location.href", vec![]).await;
-        assert!(address.as_str().is_some_and(|at| at.starts_with("tauri://localhost/")), "{address}");
+        assert!(
+            address.as_str().is_some_and(|at| at.starts_with("tauri://localhost/")),
+            "{address}"
+        );
         // The listener was live to the end.
         listener.prove().await;
     })

@@ -33,10 +33,12 @@ fn every_list_of_the_commands_names_the_same() {
         serde_json::from_str(&read("src-tauri/capabilities/main.json")).expect("JSON");
     let allowed = capability["permissions"].as_array().expect("a list");
     let allowed: BTreeSet<_> = allowed.iter().filter_map(Value::as_str).collect();
-    let wanted: Vec<_> = built.iter().map(|name| format!("allow-{}", name.replace('_', "-"))).collect();
+    let wanted: Vec<_> =
+        built.iter().map(|name| format!("allow-{}", name.replace('_', "-"))).collect();
     assert_eq!(allowed, wanted.iter().map(String::as_str).collect(), "the capability");
     let bridge = read("tests/src/bridge.rs");
-    let arms = bridge.lines().filter_map(|line| line.trim().strip_prefix('"')?.split_once("\" => "));
+    let arms =
+        bridge.lines().filter_map(|line| line.trim().strip_prefix('"')?.split_once("\" => "));
     let bridged: BTreeSet<_> = arms.map(|(name, _)| name.to_owned()).collect();
     assert_eq!(bridged, built, "the loopback bridge of the browser checks");
     let screens = read("ui/src/lib/backend/backend.ts");

@@ -3,8 +3,8 @@
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
-use fantoccini::elements::Element;
 use fantoccini::Locator;
+use fantoccini::elements::Element;
 use serde_json::{Value, json};
 
 use super::app::{AGAIN, App};
@@ -130,7 +130,10 @@ impl App {
     /// When the screen stays.
     pub async fn leaves(&self, address: &str) -> String {
         let script = "return location.hash !== arguments[0] ? location.hash : null";
-        text(self.until(&format!("the screen stays at {address}"), script, vec![json!(address)]).await)
+        text(
+            self.until(&format!("the screen stays at {address}"), script, vec![json!(address)])
+                .await,
+        )
     }
 
     /// Keeps a picture of the screen.

@@ -41,24 +41,20 @@ fn spread(low: f64, high: f64) -> impl Strategy<Value = Spread> {
 }
 
 pub fn parts() -> impl Strategy<Value = Parts> {
-    (
-        proptest::option::of(spread(-9.5, -6.5)),
-        spread(4.5, 6.5),
-        spread(-8.5, -6.5),
-        spread(-9.5, -6.5),
-        spread(-10.5, -8.5),
-        decades(2.0, 3.5),
+    let line_capacitor = proptest::option::of(spread(-9.5, -6.5));
+    let network = (spread(4.5, 6.5), spread(-8.5, -6.5));
+    let others = (spread(-9.5, -6.5), spread(-10.5, -8.5), decades(2.0, 3.5));
+    (line_capacitor, any::<bool>(), network, others).prop_map(
+        |(line_capacitor, line_capacitor_usual, network, others)| Parts {
+            line_capacitor,
+            network_ohm: network.0,
+            network_farad: network.1,
+            aerial: others.0,
+            winding: others.1,
+            heater_ohm: others.2,
+            line_capacitor_usual,
+        },
     )
-        .prop_map(
-            |(line_capacitor, network_ohm, network_farad, aerial, winding, heater_ohm)| Parts {
-                line_capacitor,
-                network_ohm,
-                network_farad,
-                aerial,
-                winding,
-                heater_ohm,
-            },
-        )
 }
 
 pub fn values() -> impl Strategy<Value = Values> {

@@ -4,7 +4,7 @@ use std::cell::Cell;
 
 use coldchassis_core::arrangement::{
     Arrangement, ArrangementId, COUNT, Fault, FaultSet, LineCapacitorClass, LineSide, Reach,
-    Spread, State, Values, Wiring, all, states, touched, twin,
+    Spread, State, Values, Wiring, all, defaults, states, touched, twin,
 };
 use coldchassis_core::body::LET_GO_MA;
 use coldchassis_core::hazard::{
@@ -113,12 +113,13 @@ fn remembered_outcomes_are_those_of_the_table() {
 
 /// Every combination of ends of all five parts, whether or not they matter to the arrangement.
 fn all_ends(line: &LineSide, parts: &Parts) -> Vec<Values> {
-    let usual = match line.line_capacitor_class {
-        LineCapacitorClass::Ordinary => Spread::LINE_CAPACITOR,
-        LineCapacitorClass::ClassY => Spread::CLASS_Y,
+    let (range, usual) = match line.line_capacitor_class {
+        LineCapacitorClass::Ordinary => (Spread::LINE_CAPACITOR, defaults::LINE_CAPACITOR),
+        LineCapacitorClass::ClassY => (Spread::CLASS_Y, defaults::CLASS_Y),
     };
+    let unread = if parts.line_capacitor_usual { Spread::exactly(usual.value) } else { range };
     let spreads = [
-        parts.line_capacitor.unwrap_or(usual),
+        parts.line_capacitor.unwrap_or(unread),
         parts.network_ohm,
         parts.network_farad,
         parts.aerial,

@@ -35,8 +35,9 @@ pub const PRESETS: [Preset; 8] = [
     preset("240v_50hz", 240.0, 254.4, 50.0, Source::Iec60038, Mark::Verified),
     preset("100v_50hz", 100.0, 107.0, 50.0, Source::Iec60038, Mark::MemoryHigh),
     preset("100v_60hz", 100.0, 107.0, 60.0, Source::Iec60038, Mark::MemoryHigh),
-    // Plates of the 1930s to the 1960s; today's outlet behind them is a 120 V one.
+    // Plates of the 1930s to the 1960s, with the range of their time. Where today's outlet is behind
+    // them, the 120 V preset is the one to choose.
     preset("110v_60hz", 110.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
     preset("115v_60hz", 115.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
-    preset("117v_60hz", 117.0, 127.0, 60.0, Source::AnsiC84_1, Mark::MemoryMedium),
+    preset("117v_60hz", 117.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
 ];

@@ -232,9 +232,9 @@ impl Workbench {
     /// There is no such inspection, or the record cannot be written.
     pub fn undo(&mut self, inspection: Uuid) -> Result<Option<InspectionView>, Problem> {
         let (found, _) = self.find(inspection)?;
-        // The supply and the name are the unit's own, so the whole unit is looked at.
-        let scope = Scope { unit: found.unit, inspection: None };
-        let Some(next) = self.store.next_undo(scope, &self.around.device)? else { return Ok(None) };
+        let Some((scope, next)) = self.last_action(found.unit, inspection)? else {
+            return Ok(None);
+        };
         let starts = |event: &Event| {
             event.intent == next
                 && matches!(event.typed(), Change::InspectionStarted | Change::UnitCreated { .. })
@@ -247,6 +247,22 @@ impl Workbench {
             None => Ok(None),
             Some(_) => self.settled(inspection).map(Some),
         }
+    }
+
+    /// The last action on an inspection or on its unit's own facts, such as the supply, and where to
+    /// find it; what was done to another inspection stays.
+    fn last_action(&self, unit: Uuid, inspection: Uuid) -> Result<Option<(Scope, Uuid)>, Problem> {
+        let device = &self.around.device;
+        let whole = Scope { unit, inspection: None };
+        let Some(last) = self.store.next_undo(whole, device)? else { return Ok(None) };
+        let elsewhere = |event: &Event| {
+            event.intent == last && event.inspection.is_some_and(|other| other != inspection)
+        };
+        if !self.store.events(unit)?.iter().any(elsewhere) {
+            return Ok(Some((whole, last)));
+        }
+        let here = Scope { unit, inspection: Some(inspection) };
+        Ok(self.store.next_undo(here, device)?.map(|last| (here, last)))
     }
 
     pub(super) fn set(

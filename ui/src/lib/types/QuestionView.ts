@@ -30,6 +30,10 @@ caution: string | null,
  */
 several: boolean, 
 /**
+ * Places to look at one after the other before answering that there is nothing.
+ */
+places: Array<string>, 
+/**
  * The answers to choose from; can't tell comes last. Empty where a figure is asked for.
  */
 answers: Array<AnswerView>, };

@@ -15,6 +15,7 @@ enum Step {
     Answer { unit: usize, key: u8, value: u8 },
     Rename { unit: usize, value: u8 },
     Withdraw { unit: usize, key: u8 },
+    Photo { unit: usize, photo: u8, what: u8 },
     Undo { unit: usize, whole: bool },
     Redo { unit: usize, whole: bool },
     Delete { unit: usize },
@@ -33,6 +34,8 @@ fn step() -> impl Strategy<Value = Step> {
             .prop_map(|(unit, key, value)| Step::Answer { unit, key, value }),
         3 => (unit.clone(), any::<u8>()).prop_map(|(unit, value)| Step::Rename { unit, value }),
         2 => (unit.clone(), 0..2_u8).prop_map(|(unit, key)| Step::Withdraw { unit, key }),
+        4 => (unit.clone(), 0..2_u8, 0..4_u8)
+            .prop_map(|(unit, photo, what)| Step::Photo { unit, photo, what }),
         5 => (unit.clone(), any::<bool>()).prop_map(|(unit, whole)| Step::Undo { unit, whole }),
         3 => (unit.clone(), any::<bool>()).prop_map(|(unit, whole)| Step::Redo { unit, whole }),
         1 => unit.prop_map(|unit| Step::Delete { unit }),
@@ -111,6 +114,11 @@ fn on_unit(device: &mut Device, step: &Step) {
             let change = vec![Change::Withdrawn { subject }];
             place.map(|(unit, at)| device.act(&in_inspection(unit, at, change)).unwrap());
         }
+        Step::Photo { unit, photo, what } => {
+            let place = pick(*unit).and_then(|unit| Some((unit, latest(device, unit)?.id)));
+            let change = vec![photo_change(v7(1, 9, u32::from(*photo)), *what)];
+            place.map(|(unit, at)| device.act(&in_inspection(unit, at, change)).unwrap());
+        }
         Step::Undo { unit, whole } | Step::Redo { unit, whole } => {
             let Some(unit) = pick(*unit) else { return };
             let inspection = latest(device, unit).filter(|_| !whole).map(|at| at.id);
@@ -124,6 +132,20 @@ fn on_unit(device: &mut Device, step: &Step) {
             pick(*unit).map(|unit| device.delete(unit).unwrap());
         }
         _ => {}
+    }
+}
+
+/// Adds one of two files, captions or removes.
+fn photo_change(photo: Uuid, what: u8) -> Change {
+    let row = |digit: &str| {
+        let sha256 = digit.repeat(64);
+        PhotoRow { finding: None, sha256, width: 4, height: 3 }.value()
+    };
+    match what {
+        0 => Change::PhotoAdded { photo, row: row("a") },
+        1 => Change::PhotoAdded { photo, row: row("b") },
+        2 => Change::PhotoCaptioned { photo, text: "x".to_owned() },
+        _ => Change::photo_removed(photo),
     }
 }
 
@@ -150,7 +172,8 @@ fn views(store: &Store) -> Vec<String> {
         views.push(format!("{:?}", store.events(unit.id).unwrap()));
         for inspection in store.inspections(unit.id).unwrap() {
             let findings = store.findings(inspection.id).unwrap();
-            views.push(format!("{inspection:?} {findings:?}"));
+            let photos = store.photos(inspection.id).unwrap();
+            views.push(format!("{inspection:?} {findings:?} {photos:?}"));
         }
     }
     views
