@@ -19,7 +19,7 @@ run: setup-run ## build, and run the guided demonstration in the terminal
 test: setup-test ## pass every check; needs no display
 	cargo fmt --all --check
 	cargo clippy $(HEADLESS) --all-targets --quiet -- -D warnings
-	cargo test $(HEADLESS)
+	cargo test $(HEADLESS) --no-fail-fast
 	RUSTDOCFLAGS="-D warnings" cargo doc $(HEADLESS) --no-deps --document-private-items --quiet
 
 truth: setup-test ## a million physical units against the evidence logic (about 20 minutes on two cores)

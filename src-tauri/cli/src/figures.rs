@@ -4,8 +4,8 @@
 ///
 /// A prefix may stand at the end or, as on old parts, in the place of the point.
 pub fn parse(text: &str) -> Option<f64> {
-    let text = text.trim().replace(',', ".");
-    let digits = text.trim_end_matches(['F', 'Ω', ' ']);
+    let text: String = text.split_whitespace().collect::<String>().replace(',', ".");
+    let digits = text.trim_end_matches(['F', 'Ω']);
     let place = digits.find(|c: char| prefix(c).is_some());
     let number = match place.and_then(|place| digits.split_at_checked(place)) {
         None => digits.parse::<f64>().ok()?,

@@ -1,6 +1,6 @@
 //! Undo: each command taken back leaves the view that was before it, whole.
 
-use coldchassis_core::workbench::{Code, InspectionView, Problem, Workbench};
+use coldchassis_core::workbench::{InspectionView, Problem, Workbench};
 use serde_json::json;
 use uuid::Uuid;
 
