@@ -88,7 +88,7 @@ mod tests {
         for _ in 0..2 {
             let trouble = desk.with(|bench| bench.units(None)).unwrap_err();
             assert_eq!(trouble.code, Code::NotOurFile);
-            assert!(trouble.sentence.contains("left as it was"), "{}", trouble.sentence);
+            assert!(trouble.sentence.contains("not a record"), "{}", trouble.sentence);
         }
         assert_eq!(std::fs::read_to_string(&record).unwrap(), "a letter to a friend");
     }

@@ -3,14 +3,22 @@
 use tauri::webview::NewWindowResponse;
 use tauri::{App, Url, WebviewWindowBuilder};
 
+/// A proxy where nobody listens: port 9 is the discard service's (RFC 863; from memory), long out of use.
+///
+/// WebKit connects to where a link leads before it asks whether the page may go there, so refusing is
+/// not enough: `no_network` among the checks hears it. Through this proxy nothing is reached at all.
+const NOWHERE: &str = "http://127.0.0.1:9";
+
 /// Opens the windows of the configuration, each shut in.
 ///
 /// # Errors
 /// The system gives no window or no web view.
 pub fn open(app: &App) -> tauri::Result<()> {
+    let nowhere = Url::parse(NOWHERE).map_err(tauri::Error::InvalidUrl)?;
     for settings in &app.config().app.windows {
         // The content security policy says nothing of links, new windows and downloads.
         WebviewWindowBuilder::from_config(app, settings)?
+            .proxy_url(nowhere.clone())
             .on_navigation(is_our_own)
             .on_new_window(|_, _| NewWindowResponse::Deny)
             .on_download(|_, _| false)

@@ -1,9 +1,9 @@
 //! The guided inspection at a terminal: one question at a time, each answer kept as it is given.
 
-use std::io::{BufRead, Write};
+use std::io::BufRead;
 
 use coldchassis_core::fields::FieldError;
-use coldchassis_core::words::Message;
+use coldchassis_core::words::{Message, Words};
 use coldchassis_core::workbench::{
     InspectionView, NewUnit, Problem, QuestionView, Workbench, presets,
 };
@@ -20,21 +20,27 @@ enum Typed {
     Quit,
 }
 
-/// Inspects a unit until the person stops or nothing more can better the verdict.
-pub fn inspect(
-    bench: &mut Workbench,
+/// The unit to inspect, refused before any record is opened where something about it is wrong.
+pub fn new_unit(
     supply: &str,
     access: Vec<String>,
     name: String,
-) -> Result<(), Problem> {
-    let known = presets(bench.words());
+    words: &Words,
+) -> Result<NewUnit, Problem> {
+    let known = presets(words);
     let preset = known.iter().find(|preset| preset.id == supply);
     let preset = preset.ok_or_else(|| {
         let ids: Vec<&str> = known.iter().map(|preset| preset.id).collect();
         FieldError::one_of("supply", &ids)
     })?;
     let new = NewUnit { name, supply: json!(preset.supply), access, ..NewUnit::default() };
-    let mut view = bench.create_unit(&new)?;
+    new.check()?;
+    Ok(new)
+}
+
+/// Inspects a unit until the person stops or nothing more can better the verdict.
+pub fn inspect(bench: &mut Workbench, new: &NewUnit) -> Result<(), Problem> {
+    let mut view = bench.create_unit(new)?;
     let say =
         |bench: &Workbench, id: &str| print::text(&print::paragraph(&bench.words().say_id(id)));
     say(bench, "caution-unplug-first")?;
@@ -105,8 +111,10 @@ fn ask(
 fn read_line(bench: &Workbench) -> Result<Option<String>, Problem> {
     let unreadable =
         |_| Problem::from(FieldError::new("file", Message::new("takes-readable-file")));
-    print!("{} ", bench.words().say_id("guide-prompt"));
-    std::io::stdout().flush().map_err(unreadable)?;
+    if print::prompt(&bench.words().say_id("guide-prompt")).is_err() {
+        // Nobody is there any more: what was answered is kept.
+        return Ok(None);
+    }
     let mut line = String::new();
     let read = std::io::stdin().lock().read_line(&mut line).map_err(unreadable)?;
     Ok((read > 0).then(|| line.trim().to_owned()))

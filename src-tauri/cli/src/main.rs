@@ -7,6 +7,7 @@ mod guide;
 mod print;
 mod surroundings;
 
+use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
@@ -82,7 +83,8 @@ fn main() -> ExitCode {
     match run(Arguments::parse().command, &locale, &words) {
         Ok(()) => ExitCode::SUCCESS,
         Err(problem) => {
-            eprintln!("{}", problem.sentence(&words));
+            // Where nobody reads the reason, the exit code still says it.
+            let _ = writeln!(std::io::stderr(), "{}", problem.sentence(&words));
             ExitCode::from(FAILED)
         }
     }
@@ -109,12 +111,14 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
         }
         Command::Demo => demo::play(&mut Workbench::in_memory(surroundings::of(locale))?),
         Command::Inspect { record, supply, access, name } => {
+            // A refused start must not leave a record behind.
+            let new = guide::new_unit(&supply, access, name, words)?;
             let around = surroundings::of(locale);
             let mut bench = match record {
                 Some(path) => Workbench::open(&path, around)?,
                 None => Workbench::in_memory(around)?,
             };
-            guide::inspect(&mut bench, &supply, access, name)
+            guide::inspect(&mut bench, &new)
         }
         Command::List { record } => {
             file::must_exist(&record)?;

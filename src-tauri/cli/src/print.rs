@@ -18,6 +18,13 @@ pub fn json(view: &impl Serialize) -> Result<(), Problem> {
     self::text(&text)
 }
 
+/// Prints a prompt without a line end.
+pub fn prompt(text: &str) -> std::io::Result<()> {
+    let mut out = std::io::stdout();
+    write!(out, "{text} ")?;
+    out.flush()
+}
+
 /// Prints text; a reader that has gone away is no trouble.
 pub fn text(text: &str) -> Result<(), Problem> {
     match writeln!(std::io::stdout(), "{text}") {

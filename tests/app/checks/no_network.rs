@@ -72,7 +72,7 @@ async fn what_the_page_tries_to_send_does_not_leave_the_app() {
         assert_eq!(listener.heard(), Vec::<String>::new());
         let address = app.script("return location.href", vec![]).await;
         assert!(
-            address.as_str().is_some_and(|at| at.starts_with("tauri://localhost/")),
+            address.as_str().is_some_and(|at| at.starts_with("tauri://localhost")),
             "{address}"
         );
         // The listener was live to the end.

@@ -136,12 +136,26 @@ impl App {
         )
     }
 
-    /// Keeps a picture of the screen.
+    /// Waits until nothing moves any more and what is new is painted.
+    ///
+    /// # Panics
+    /// When the page does not answer.
+    pub async fn settle(&self) {
+        let script = "const done = arguments[0];
+            const ends = (moving) => moving.effect?.getComputedTiming().endTime !== Infinity;
+            const ended = document.getAnimations().filter(ends).map((moving) => moving.finished);
+            Promise.allSettled(ended).then(() => requestAnimationFrame(() =>
+                requestAnimationFrame(() => done(true))));";
+        self.client.execute_async(script, vec![]).await.expect("the page answers");
+    }
+
+    /// Keeps a picture of the screen, once it is at rest.
     ///
     /// # Panics
     /// When it cannot be written.
     pub async fn picture(&self, folder: &Path, name: &str) -> PathBuf {
         std::fs::create_dir_all(folder).expect("a folder for pictures");
+        self.settle().await;
         let file = folder.join(format!("{name}.png"));
         let bytes = self.client.screenshot().await.expect("the screen can be pictured");
         std::fs::write(&file, bytes).expect("the picture can be written");

@@ -1,6 +1,7 @@
 //! From the bytes of a file to the two JPEGs that are kept.
 
 use std::io::Cursor;
+use std::thread;
 
 use image::codecs::jpeg::JpegDecoder;
 use image::codecs::png::PngDecoder;
@@ -57,14 +58,25 @@ pub fn ingest(bytes: &[u8]) -> Result<Ingested, PhotoError> {
     let photo = shrunk(&pixels, LONGEST_SIDE)?.unwrap_or(pixels);
     // Turned when it is small: the full picture takes 25 times as long.
     let photo = turned(photo, orientation);
-    let jpeg_bytes = jpeg(&photo)?;
-    let thumbnail = match shrunk(&photo, THUMBNAIL_SIDE)? {
-        Some(small) => jpeg(&small)?,
-        None => jpeg_bytes.clone(),
-    };
-    let digest = Digest::of(&jpeg_bytes);
+    let (jpeg, thumbnail) = coded(&photo)?;
+    let digest = Digest::of(&jpeg);
     let (width, height) = photo.dimensions();
-    Ok(Ingested { digest, jpeg: jpeg_bytes, thumbnail, width, height })
+    Ok(Ingested { digest, jpeg, thumbnail, width, height })
+}
+
+/// The JPEGs of a photo and of its thumbnail, which is made while the other is coded.
+fn coded(photo: &RgbImage) -> Result<(Vec<u8>, Vec<u8>), PhotoError> {
+    let thumbnail = || match shrunk(photo, THUMBNAIL_SIDE)? {
+        Some(small) => jpeg(&small),
+        None => jpeg(photo),
+    };
+    thread::scope(|scope| {
+        let beside = thread::Builder::new().spawn_scoped(scope, thumbnail);
+        let full = jpeg(photo)?;
+        // Where the system gives no thread, it is made after.
+        let small = beside.ok().and_then(|beside| beside.join().ok()).unwrap_or_else(thumbnail)?;
+        Ok((full, small))
+    })
 }
 
 /// The pixels as they lie in the file, and how to turn them.

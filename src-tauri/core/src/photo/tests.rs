@@ -1,7 +1,11 @@
 //! Tests of the parts that a whole photo does not show.
 
 use super::jpeg::{Outline, outline};
+use super::shrink::shrunk;
 use super::*;
+use fast_image_resize::images::Image;
+use fast_image_resize::{FilterType, PixelType, ResizeAlg, ResizeOptions, Resizer};
+use image::{Rgb, RgbImage};
 
 #[test]
 fn a_digest_is_64_small_hexadecimal_digits_and_nothing_else() {
@@ -59,4 +63,27 @@ fn the_folder_is_only_made_when_the_first_photo_comes() {
     assert_eq!(files.read(&digest, Size::Thumbnail).unwrap().as_deref(), Some(&b"a"[..]));
     files.remove(&digest).unwrap();
     assert_eq!(std::fs::read_dir(&photos).unwrap().count(), 0);
+}
+
+#[test]
+fn a_picture_made_in_bands_is_the_same_as_one_made_at_once() {
+    for (width, height, side) in
+        [(900, 1300, 700), (1300, 900, 641), (500, 501, 500), (7, 900, 320)]
+    {
+        // Fine steps in both directions, so that a row out of place shows.
+        let picture = RgbImage::from_fn(width, height, |x, y| {
+            Rgb([(x * 37 % 256) as u8, (y * 91 % 256) as u8, ((x ^ y) % 256) as u8])
+        });
+        let banded = shrunk(&picture, side).unwrap().unwrap();
+        let (to_width, to_height) = banded.dimensions();
+        let raw = picture.clone().into_raw();
+        let source = Image::from_vec_u8(width, height, raw, PixelType::U8x3).unwrap();
+        let mut whole = Image::new(to_width, to_height, PixelType::U8x3);
+        let sharp = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
+        Resizer::new().resize(&source, &mut whole, &sharp).unwrap();
+        let pairs = banded.as_raw().iter().zip(whole.buffer());
+        let furthest = pairs.map(|(a, b)| a.abs_diff(*b)).max().unwrap();
+        // Where a band begins is rounded in the last bit of a double.
+        assert!(furthest <= 1, "{width} x {height}: {furthest} apart");
+    }
 }

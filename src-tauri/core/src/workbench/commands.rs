@@ -37,13 +37,29 @@ pub struct NewUnit {
     pub access: Vec<String>,
 }
 
+impl NewUnit {
+    /// Refuses what does not fit, before anything is stored.
+    ///
+    /// # Errors
+    /// Bad input, by its field.
+    pub fn check(&self) -> Result<(), Problem> {
+        check(json!({"supply": self.supply, "access": self.access}))?;
+        text("name", &self.name)?;
+        text("place", &self.place)?;
+        if let Some(kind) = &self.kind {
+            read_answer(Question::Kind, json!(kind))?;
+        }
+        Ok(())
+    }
+}
+
 impl Workbench {
     /// Makes a unit and starts its first inspection.
     ///
     /// # Errors
     /// Bad input, by its field; nothing is stored then.
     pub fn create_unit(&mut self, new: &NewUnit) -> Result<InspectionView, Problem> {
-        check(json!({"supply": new.supply, "access": new.access}))?;
+        new.check()?;
         let (unit, inspection) = ((self.around.ids)(), (self.around.ids)());
         let number = self.store.next_number()?;
         let mut changes = vec![

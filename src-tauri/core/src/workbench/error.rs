@@ -94,7 +94,7 @@ impl From<StoreError> for Problem {
             StoreError::NoSuchInspection(_) | StoreError::OtherUnit(_) => Self::no_inspection(),
             other => Self::new(
                 Code::Storage,
-                Message::new("error-storage").text("detail", other.to_string()),
+                Message::new("error-storage").text("detail", printable(&other.to_string())),
             ),
         }
     }
