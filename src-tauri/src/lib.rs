@@ -10,6 +10,8 @@
 mod commands;
 mod desk;
 mod device;
+#[cfg(mobile)]
+mod phone;
 mod trouble;
 mod window;
 
@@ -32,13 +34,4 @@ pub fn start() -> tauri::Result<()> {
             Ok(())
         })
         .run(tauri::generate_context!())
-}
-
-/// Starts the app on a phone, where the system calls this.
-#[cfg(mobile)]
-#[tauri::mobile_entry_point]
-fn start_on_a_phone() {
-    if let Err(error) = start() {
-        eprintln!("{error}");
-    }
 }
