@@ -226,11 +226,6 @@ impl Exposures {
         self.person.milliamperes(posture, &contact)
     }
 
-    /// How many distinct networks have been solved.
-    pub fn solved(&self) -> usize {
-        self.solved.len()
-    }
-
     /// What a person receives from an arrangement in a state with faults, at a corner.
     pub fn outcome(
         &mut self,

@@ -113,11 +113,6 @@ impl Screen {
         }
     }
 
-    /// How many networks have been solved, and how many there are.
-    pub fn solved(&self) -> (usize, usize) {
-        (self.memory.iter().filter(|place| **place != 0).count(), self.memory.len())
-    }
-
     /// The worst class an arrangement can have at the highest voltage, over the ends of its parts.
     ///
     /// On an earthed chassis a fault that trips the breaker at the highest voltage may not trip it at

@@ -1,6 +1,5 @@
 //! The verdict: treat as, could be, likely, what it rests on, and what to ask next.
 
-use crate::arrangement::State;
 use crate::fields::id_enum;
 use crate::hazard::{Class, Worst};
 
@@ -72,13 +71,6 @@ pub struct Verdict {
     pub classes: Vec<Class>,
     /// Tubes of the list that the catalogue does not have.
     pub unknown_tubes: Vec<String>,
-}
-
-impl Verdict {
-    /// The state of the worst case; nothing for a unit without a line side.
-    pub const fn worst_state(&self) -> Option<State> {
-        self.worst.state
-    }
 }
 
 /// Judges the findings.
