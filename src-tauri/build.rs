@@ -19,6 +19,14 @@ const COMMANDS: &[&str] = &[
     "set_access",
     "set_supply",
     "rename",
+    "set_place",
+    "set_inspector",
+    "add_photo",
+    "show_photo",
+    "caption_photo",
+    "remove_photo",
+    "load_demo",
+    "remove_demo",
 ];
 
 fn main() {

@@ -2,11 +2,8 @@
 //!
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
-use coldchassis_core::fields::FieldError;
-use coldchassis_core::inspection::Question;
-use coldchassis_core::words::Message;
 use coldchassis_core::workbench::{
-    InspectionView, NewUnit, PresetView, Problem, QuestionView, UnitView, presets, question_view,
+    InspectionView, NewUnit, PresetView, QuestionView, UnitView, presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -39,6 +36,14 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         set_access,
         set_supply,
         rename,
+        set_place,
+        set_inspector,
+        add_photo,
+        show_photo,
+        caption_photo,
+        remove_photo,
+        load_demo,
+        remove_demo,
     ]
 }
 
@@ -54,7 +59,7 @@ fn list_presets(desk: Desked<'_>) -> Answer<Vec<PresetView>> {
 
 #[command(async)]
 fn show_question(desk: Desked<'_>, question: String) -> Answer<QuestionView> {
-    desk.with(|bench| Ok(question_view(known(&question)?, bench.words())))
+    desk.with(|bench| bench.question(&question))
 }
 
 #[command(async)]
@@ -142,9 +147,54 @@ fn rename(desk: Desked<'_>, inspection: Uuid, name: String) -> Answer<Inspection
     desk.with(|bench| bench.rename(inspection, &name))
 }
 
-fn known(question: &str) -> Result<Question, Problem> {
-    Question::of(question).ok_or_else(|| {
-        let takes = Message::new("takes-known-keys").text("keys", Question::IDS.join(", "));
-        FieldError::new("question", takes).into()
-    })
+#[command(async)]
+fn set_place(desk: Desked<'_>, inspection: Uuid, place: String) -> Answer<InspectionView> {
+    desk.with(|bench| bench.set_place(inspection, &place))
+}
+
+#[command(async)]
+fn set_inspector(desk: Desked<'_>, author: String, language: String) -> Answer<()> {
+    desk.with(|bench| bench.set_inspector(&author, &language))
+}
+
+#[command(async)]
+fn add_photo(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    finding: Option<String>,
+    picture: String,
+) -> Answer<InspectionView> {
+    // The long work beside the desk: other commands need not wait for it.
+    let photo = desk.beside(|| take_in(&picture))?;
+    desk.with(|bench| bench.keep_photo(inspection, finding.as_deref(), &photo))
+}
+
+#[command(async)]
+fn show_photo(desk: Desked<'_>, sha256: String, thumbnail: bool) -> Answer<String> {
+    desk.with(|bench| bench.photo_text(&sha256, thumbnail))
+}
+
+#[command(async)]
+fn caption_photo(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    photo: Uuid,
+    caption: String,
+) -> Answer<InspectionView> {
+    desk.with(|bench| bench.caption_photo(inspection, photo, &caption))
+}
+
+#[command(async)]
+fn remove_photo(desk: Desked<'_>, inspection: Uuid, photo: Uuid) -> Answer<InspectionView> {
+    desk.with(|bench| bench.remove_photo(inspection, photo))
+}
+
+#[command(async)]
+fn load_demo(desk: Desked<'_>) -> Answer<Vec<UnitView>> {
+    desk.with(|bench| bench.load_demo())
+}
+
+#[command(async)]
+fn remove_demo(desk: Desked<'_>) -> Answer<Vec<UnitView>> {
+    desk.with(|bench| bench.remove_demo())
 }

@@ -45,7 +45,21 @@ impl Desk {
             *kept = None;
             Err(device::storage(told(failure.as_ref())))
         });
-        answer.map_err(|problem| Trouble::of(&problem, &self.words))
+        answer.map_err(|problem| self.trouble(&problem))
+    }
+
+    /// Runs the part of a command that needs no workbench, beside the commands that do.
+    ///
+    /// # Errors
+    /// What the part says, or that it failed from inside.
+    pub fn beside<T>(&self, part: impl FnOnce() -> Result<T, Problem>) -> Result<T, Trouble> {
+        let answer = catch_unwind(AssertUnwindSafe(part));
+        let answer = answer.unwrap_or_else(|failure| Err(device::storage(told(failure.as_ref()))));
+        answer.map_err(|problem| self.trouble(&problem))
+    }
+
+    fn trouble(&self, problem: &Problem) -> Trouble {
+        Trouble::of(problem, &self.words)
     }
 
     fn open(&self) -> Result<Workbench, Problem> {

@@ -10,8 +10,8 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, Code, ExposureView, FindingView, InspectionView, LikelyView, NewUnit,
-    PresetView, Problem, QuestionView, RestsOnView, RowView, StateView, Tag, UnitView,
+    AnswerView, AssessView, Code, Entry, ExposureView, FindingView, InspectionView, LikelyView,
+    NewUnit, PresetView, Problem, QuestionView, RestsOnView, RowView, StateView, Tag, UnitView,
     WorstStateView,
 };
 use syn::visit::{self, Visit};
@@ -45,6 +45,7 @@ fn generate(folder: &Path) {
         AnswerView,
         AssessView,
         ExposureView,
+        Entry,
         FindingView,
         InspectionView,
         LikelyView,

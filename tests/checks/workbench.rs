@@ -4,6 +4,8 @@
 //! repeated byte by byte. What a verdict says is checked elsewhere; here it only has to be the one
 //! that the same findings give as a file.
 
+#[path = "workbench/asking.rs"]
+mod asking;
 #[path = "workbench/bench.rs"]
 mod bench;
 #[path = "workbench/files.rs"]

@@ -6,8 +6,7 @@
 
 use std::path::{Path, PathBuf};
 
-use coldchassis_core::inspection::Question;
-use coldchassis_core::workbench::{NewUnit, Problem, Workbench, presets, question_view};
+use coldchassis_core::workbench::{NewUnit, Problem, Workbench, presets, take_in};
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
 use tiny_http::{Header, Method, Request, Response, Server};
@@ -56,10 +55,7 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
     let view = match command {
         "list_units" => return Ok(json!(bench.units(given["text"].as_str())?)),
         "list_presets" => return Ok(json!(presets(bench.words()))),
-        "show_question" => {
-            let question = Question::of(text("question")).unwrap_or(Question::Plug);
-            return Ok(json!(question_view(question, bench.words())));
-        }
+        "show_question" => return Ok(json!(bench.question(text("question"))?)),
         "undo" => return Ok(json!(bench.undo(inspection())?)),
         "create_unit" => bench.create_unit(&argument::<NewUnit>(given, "unit"))?,
         "start_inspection" => bench.start_inspection(argument(given, "unit"), &texts("access"))?,
@@ -76,6 +72,24 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "set_access" => bench.set_access(inspection(), &texts("access"))?,
         "set_supply" => bench.set_supply(inspection(), given["supply"].clone())?,
         "rename" => bench.rename(inspection(), text("name"))?,
+        "set_place" => bench.set_place(inspection(), text("place"))?,
+        "set_inspector" => {
+            return Ok(json!(bench.set_inspector(text("author"), text("language"))?));
+        }
+        "add_photo" => {
+            let photo = take_in(text("picture"))?;
+            bench.keep_photo(inspection(), given["finding"].as_str(), &photo)?
+        }
+        "show_photo" => {
+            let thumbnail = argument(given, "thumbnail");
+            return Ok(json!(bench.photo_text(text("sha256"), thumbnail)?));
+        }
+        "caption_photo" => {
+            bench.caption_photo(inspection(), argument(given, "photo"), text("caption"))?
+        }
+        "remove_photo" => bench.remove_photo(inspection(), argument(given, "photo"))?,
+        "load_demo" => return Ok(json!(bench.load_demo()?)),
+        "remove_demo" => return Ok(json!(bench.remove_demo()?)),
         unknown => panic!("the screens ask for a command that is not there: {unknown}"),
     };
     Ok(json!(view))

@@ -5,7 +5,7 @@ use std::io::BufRead;
 use coldchassis_core::fields::FieldError;
 use coldchassis_core::words::{Message, Words};
 use coldchassis_core::workbench::{
-    InspectionView, NewUnit, Problem, QuestionView, Workbench, presets,
+    Entry, InspectionView, NewUnit, Problem, QuestionView, Workbench, presets,
 };
 use serde_json::{Value, json};
 
@@ -141,7 +141,7 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
     match chosen?.as_slice() {
         [] => None,
         ["cant_tell"] => Some(Typed::Answer(json!("cant_tell"))),
-        several if question.several => Some(Typed::Answer(json!(several))),
+        several if question.entry == Entry::Several => Some(Typed::Answer(json!(several))),
         [one] => Some(Typed::Answer(json!(one))),
         _ => None,
     }
@@ -159,7 +159,7 @@ fn value(line: &str, question: &QuestionView) -> Option<Typed> {
         Some(figure) => (true, figure),
         None => (false, line),
     };
-    let unit = if question.id == "values.network_resistor" { "ohms" } else { "farads" };
+    let unit = if question.entry == Entry::Ohms { "ohms" } else { "farads" };
     let figure = figures::parse(figure)?;
     Some(Typed::Value(json!({unit: figure, "measured": measured})))
 }

@@ -3,7 +3,9 @@
 use std::fs;
 use std::sync::atomic::Ordering;
 
-use coldchassis_core::workbench::Code;
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use coldchassis_core::workbench::{Code, take_in};
 use coldchassis_tests::pictures::{file, scene};
 use image::ImageFormat;
 use uuid::Uuid;
@@ -232,4 +234,22 @@ fn the_sweep_takes_what_no_row_names_and_leaves_the_rest() {
     // A removed photo is still named: an undo can bring it back.
     assert_eq!(left, kept);
     assert!(Table::new().bench.sweep_photos().is_ok(), "no folder yet");
+}
+
+#[test]
+fn a_photo_travels_as_text_and_comes_back_the_same() {
+    let mut table = Table::new();
+    let inspection = table.unit().id;
+    let taken = take_in(&STANDARD.encode(jpeg(5))).expect("taken in");
+    let view = table.bench.keep_photo(inspection, None, &taken).expect("kept");
+    let [photo] = view.photos.as_slice() else { panic!("{:?}", view.photos) };
+    for thumbnail in [false, true] {
+        let text = table.bench.photo_text(&photo.sha256, thumbnail).expect("the photo");
+        let bytes = STANDARD.decode(text).expect("base64");
+        assert_eq!(Ok(bytes), table.bench.photo_bytes(&photo.sha256, thumbnail));
+    }
+    for bad in ["", "not base64", "bm8gcGljdHVyZQ=="] {
+        let problem = take_in(bad).expect_err(bad);
+        assert_eq!((problem.code, problem.field.as_deref()), (Code::BadInput, Some("photo")));
+    }
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use coldchassis_core::inspection::{Question, Shape, ValueId};
 use coldchassis_core::words::Words;
-use coldchassis_core::workbench::{QuestionView, presets, question_view};
+use coldchassis_core::workbench::{Entry, QuestionView, presets, question_view};
 use serde_json::{Value, json};
 
 use super::bench::{Record, answer_some, begin, json_of, new_unit};
@@ -51,7 +51,7 @@ fn every_question_is_in_words_and_ends_with_cannot_tell() {
         assert_worded(&view);
         assert_eq!(view.answers.last().map(|answer| answer.id), Some("cant_tell"), "{}", view.id);
         let entry = question.entry();
-        assert_eq!(view.several, entry.shape == Shape::Several, "{}", view.id);
+        assert_eq!(view.entry == Entry::Several, entry.shape == Shape::Several, "{}", view.id);
         let ids: Vec<&str> = view.answers.iter().map(|answer| answer.id).collect();
         assert_eq!(ids.len(), entry.answers.len() + 1, "{}", view.id);
         assert_eq!(ids[..entry.answers.len()], *entry.answers, "{}", view.id);
@@ -67,7 +67,7 @@ fn every_answer_offered_is_taken() {
     for &question in Question::ALL {
         let view = question_view(question, &words);
         for answer in &view.answers {
-            let alone = !view.several || answer.id == "cant_tell";
+            let alone = view.entry != Entry::Several || answer.id == "cant_tell";
             let given = if alone { json!(answer.id) } else { json!([answer.id]) };
             let after = door.answer(inspection, &view.id, given).unwrap();
             let path = format!("answers.{}", view.id);
@@ -88,7 +88,10 @@ fn every_value_that_is_asked_for_is_in_words() {
         while let Some(question) = view.question.clone() {
             assert_worded(&question);
             if question.id.starts_with("values.") {
-                assert!(question.answers.is_empty() && !question.several, "{question:?}");
+                assert!(
+                    question.answers.is_empty() && question.entry != Entry::Several,
+                    "{question:?}"
+                );
                 let value = question.id.trim_start_matches("values.");
                 let given = json!({"farads": 1e-9, "measured": true});
                 let given = if value == "network_resistor" { json!({"ohms": 1e6}) } else { given };

@@ -11,17 +11,15 @@ export function nextAsked(view: InspectionView): Route {
 
 /** The screen after an answer: the next question of the same kind, then the verdict. */
 export function afterAnswer(view: InspectionView, turn: Turn): Route {
-  const also = view.also[0];
-  if (turn !== 'also' || !also) return nextAsked(view);
-  return { screen: 'question', inspection: view.id, turn, question: also.id };
+  const open = turn === 'also' ? view.also[0] : turn === 'hint' ? view.hints[0] : undefined;
+  if (open) return { screen: 'question', inspection: view.id, turn, question: open.id };
+  // Cautions and hints are looked at from the verdict, and lead back to it.
+  if (turn === 'also' || turn === 'hint') return { screen: 'verdict', inspection: view.id };
+  return nextAsked(view);
 }
 
 /** A question by its id, whether it is its turn or it is looked at again. */
 export async function questionFor(view: InspectionView, id: string): Promise<QuestionView> {
-  const known = [view.question, ...view.also].find((question) => question?.id === id);
-  if (known) return known;
-  if (!id.startsWith('values.')) return backend.showQuestion(id);
-  // The core words a value's question only in its turn; looked at again, its name has to do.
-  const text = view.findings.find(({ path }) => path === id)?.name ?? id;
-  return { id, text, why: '', how: '', caution: null, several: false, answers: [] };
+  const open = [view.question, ...view.also, ...view.hints];
+  return open.find((question) => question?.id === id) ?? backend.showQuestion(id);
 }

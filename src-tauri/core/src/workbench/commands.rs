@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use uuid::Uuid;
 
 use super::error::Problem;
+use super::question_views::RATED;
 use super::session::{LEFT_OPEN, Workbench};
 use super::views::{InspectionView, made_of};
 use crate::fields::FieldError;
@@ -124,8 +125,11 @@ impl Workbench {
     /// There is no such value or inspection.
     pub fn leave_open(&mut self, inspection: Uuid, value: &str) -> Result<InspectionView, Problem> {
         let path = format!("values.{value}");
-        let known = ValueId::of(value).ok_or_else(|| unknown(&path, ValueId::IDS))?;
-        self.set(inspection, found(&format!("{LEFT_OPEN}.{}", known.id()), json!(true)))
+        let known = path == RATED || ValueId::of(value).is_some();
+        if !known {
+            return Err(unknown(&path, ValueId::IDS));
+        }
+        self.replace(inspection, &path, &format!("{LEFT_OPEN}.{value}"), json!(true))
     }
 
     /// Keeps a value read off a part or measured.
@@ -141,7 +145,23 @@ impl Workbench {
         let path = format!("values.{value}");
         let known = ValueId::of(value).ok_or_else(|| unknown(&path, ValueId::IDS))?;
         read_value(known, reading.clone())?;
-        self.set(inspection, found(&path, reading))
+        self.replace(inspection, &format!("{LEFT_OPEN}.{value}"), &path, reading)
+    }
+
+    /// Keeps a finding in the place of another that it contradicts, such as a value once left open.
+    fn replace(
+        &mut self,
+        inspection: Uuid,
+        other: &str,
+        path: &str,
+        value: Value,
+    ) -> Result<InspectionView, Problem> {
+        self.find(inspection)?;
+        let kept = self.store.findings(inspection)?;
+        let other = kept.into_iter().find(|kept| kept.key == other);
+        let gone =
+            other.map(|other| Change::Withdrawn { subject: format!("finding.{}", other.key) });
+        self.set_all(inspection, gone.into_iter().chain([found(path, value)]).collect())
     }
 
     /// Keeps what the rating plate says.
@@ -149,7 +169,8 @@ impl Workbench {
     /// # Errors
     /// A figure does not fit.
     pub fn set_rated(&mut self, inspection: Uuid, rated: Value) -> Result<InspectionView, Problem> {
-        self.set_whole(inspection, json!({"values": {"rated": rated}}), "values.rated", rated)
+        let left_open = format!("{LEFT_OPEN}.rated");
+        self.set_whole(inspection, json!({"values": {"rated": rated}}), &left_open, RATED, rated)
     }
 
     /// Keeps the tubes as written.
@@ -157,7 +178,8 @@ impl Workbench {
     /// # Errors
     /// The list is too long, or a type is not a short text.
     pub fn set_tubes(&mut self, inspection: Uuid, tubes: Value) -> Result<InspectionView, Problem> {
-        self.set_whole(inspection, json!({"tubes": tubes}), "tubes", tubes)
+        let cannot_tell = format!("answers.{}", Question::TubeList.id());
+        self.set_whole(inspection, json!({"tubes": tubes}), &cannot_tell, "tubes", tubes)
     }
 
     /// Keeps a meter reading: a number, or `OL`.
@@ -181,6 +203,7 @@ impl Workbench {
         &mut self,
         inspection: Uuid,
         mut part: Value,
+        other: &str,
         key: &str,
         value: Value,
     ) -> Result<InspectionView, Problem> {
@@ -189,7 +212,7 @@ impl Workbench {
             part.insert("supply".to_owned(), json!(unit.supply));
         }
         check(part)?;
-        self.set(inspection, found(key, value))
+        self.replace(inspection, other, key, value)
     }
 
     /// Withdraws a finding by its path, such as `answers.plug`.
@@ -239,6 +262,15 @@ impl Workbench {
     pub fn rename(&mut self, inspection: Uuid, name: &str) -> Result<InspectionView, Problem> {
         let name = text("name", name)?;
         self.set(inspection, Change::UnitName(name))
+    }
+
+    /// Says where the unit stands.
+    ///
+    /// # Errors
+    /// The place is too long.
+    pub fn set_place(&mut self, inspection: Uuid, place: &str) -> Result<InspectionView, Problem> {
+        let place = text("place", place)?;
+        self.set(inspection, Change::UnitPlace(place))
     }
 
     /// Takes back the last thing done to the unit on this device; nothing where there is none, and never
@@ -314,6 +346,7 @@ impl Workbench {
             verdict,
         })?;
         view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
+        view.unit.signal = Some(view.tag.signal);
         view.unit.basis = Some(view.verdict.basis.to_owned());
         Ok(view)
     }

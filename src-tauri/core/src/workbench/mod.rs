@@ -8,7 +8,10 @@ mod demo;
 mod demo_units;
 mod error;
 mod file_views;
+mod finding_view;
+mod photo_text;
 mod photos;
+mod question_views;
 mod session;
 mod tag;
 mod views;
@@ -20,10 +23,10 @@ pub use file_views::{
     AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
     assess_file, exposure_file, person,
 };
+pub use finding_view::FindingView;
+pub use photo_text::take_in;
 pub use photos::PhotoView;
+pub use question_views::{AnswerView, Entry, QuestionView, question_view};
 pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};
-pub use views::{
-    AnswerView, FindingView, InspectionView, PresetView, QuestionView, UnitView, presets,
-    question_view,
-};
+pub use views::{InspectionView, PresetView, UnitView, presets};

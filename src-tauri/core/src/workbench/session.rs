@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use serde_json::{Map, Value, json};
 use uuid::Uuid;
 
+use super::commands::text;
 use super::error::Problem;
 use super::views::{InspectionView, UnitView, inspection_view, unit_view};
 use crate::inspection::{Findings, Judge, ValueId, assess, read_findings};
@@ -162,6 +163,17 @@ impl Workbench {
             author: self.around.author.clone(),
             intent: (self.around.ids)(),
         }
+    }
+
+    /// Says who inspects, and in which language; what was found before keeps the name it has.
+    ///
+    /// # Errors
+    /// The name is too long.
+    pub fn set_inspector(&mut self, author: &str, locale: &str) -> Result<(), Problem> {
+        self.around.author = text("author", author)?;
+        locale.clone_into(&mut self.around.locale);
+        self.words = Words::of(locale);
+        Ok(())
     }
 
     /// The words of the inspector's language.

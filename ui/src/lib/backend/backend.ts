@@ -1,3 +1,4 @@
+import { toJpeg, toText } from './photoText';
 import type { Access } from '../types/Access';
 import type { Code } from '../types/Code';
 import type { InspectionView } from '../types/InspectionView';
@@ -43,8 +44,23 @@ export interface Backend {
   setAccess(inspection: string, access: Access[]): Promise<InspectionView>;
   setSupply(inspection: string, supply: Supply): Promise<InspectionView>;
   rename(inspection: string, name: string): Promise<InspectionView>;
+  setPlace(inspection: string, place: string): Promise<InspectionView>;
   undo(inspection: string): Promise<InspectionView | null>;
+  /** A value that was looked for in vain: it is not asked again. */
+  leaveOpen(inspection: string, value: string): Promise<InspectionView>;
+  /** Who inspects, and in which language; for what is found from now on. */
+  setInspector(author: string, language: string): Promise<null>;
+  /** A photo of a finding, by its path, or (null) of the unit as a whole. */
+  addPhoto(inspection: string, finding: string | null, photo: Blob): Promise<InspectionView>;
+  showPhoto(sha256: string, size: PhotoSize): Promise<Blob>;
+  captionPhoto(inspection: string, photo: string, caption: string): Promise<InspectionView>;
+  removePhoto(inspection: string, photo: string): Promise<InspectionView>;
+  loadDemo(): Promise<UnitView[]>;
+  removeDemo(): Promise<UnitView[]>;
 }
+
+/** A photo to look at, or small for a list. */
+export type PhotoSize = 'full' | 'thumbnail';
 
 /** Runs a command by its name; each shell has its own way. */
 export type Call = <T>(command: string, args: Record<string, JsonValue>) => Promise<T>;
@@ -68,7 +84,19 @@ export function backendOver(call: Call): Backend {
     setAccess: (inspection, access) => call('set_access', { inspection, access }),
     setSupply: (inspection, supply) => call('set_supply', { inspection, supply: { ...supply } }),
     rename: (inspection, name) => call('rename', { inspection, name }),
+    setPlace: (inspection, place) => call('set_place', { inspection, place }),
     undo: (inspection) => call('undo', { inspection }),
+    leaveOpen: (inspection, value) => call('leave_open', { inspection, value }),
+    setInspector: (author, language) => call('set_inspector', { author, language }),
+    addPhoto: async (inspection, finding, photo) =>
+      call('add_photo', { inspection, finding, picture: await toText(photo) }),
+    showPhoto: async (sha256, size) =>
+      toJpeg(await call<string>('show_photo', { sha256, thumbnail: size === 'thumbnail' })),
+    captionPhoto: (inspection, photo, caption) =>
+      call('caption_photo', { inspection, photo, caption }),
+    removePhoto: (inspection, photo) => call('remove_photo', { inspection, photo }),
+    loadDemo: () => call('load_demo', {}),
+    removeDemo: () => call('remove_demo', {}),
   };
 }
 

@@ -1,15 +1,16 @@
-/** Why a question is open: in its turn, as a caution to look at, or to change what was answered. */
-export type Turn = 'q' | 'also' | 'change';
+/** Why a question is open: in its turn, as a caution to look at, as a hint, or to change an answer. */
+export type Turn = 'q' | 'also' | 'hint' | 'change';
 
 /** A screen, with what it is about. */
 export type Route =
   | { screen: 'list' | 'new' | 'settings' | 'shocked' }
   | { screen: 'first'; step: number }
   | { screen: 'inspection' | 'found' | 'verdict' | 'readings'; inspection: string }
-  | { screen: 'question'; inspection: string; turn: Turn; question: string };
+  | { screen: 'question'; inspection: string; turn: Turn; question: string }
+  | { screen: 'photo'; inspection: string; photo: string };
 
 const PLAIN = ['new', 'settings', 'shocked'] as const;
-const TURNS: readonly string[] = ['q', 'also', 'change'];
+const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
 const PLACES = ['found', 'verdict', 'readings'] as const;
 
 /** The screens of one inspection. */
@@ -24,6 +25,9 @@ export function parse(hash: string): Route {
   if (head !== 'i' || second === '') return { screen: 'list' };
   if (TURNS.includes(third) && fourth !== '') {
     return { screen: 'question', inspection: second, turn: third as Turn, question: fourth };
+  }
+  if (third === 'photo' && fourth !== '') {
+    return { screen: 'photo', inspection: second, photo: fourth };
   }
   const place = PLACES.find((screen) => screen === third);
   return { screen: place ?? 'inspection', inspection: second };
@@ -40,6 +44,8 @@ export function format(route: Route): string {
       return `#/i/${route.inspection}/${route.turn}/${route.question}`;
     case 'inspection':
       return `#/i/${route.inspection}`;
+    case 'photo':
+      return `#/i/${route.inspection}/photo/${route.photo}`;
     case 'found':
     case 'verdict':
     case 'readings':
@@ -54,7 +60,7 @@ export function parent(route: Route): Route {
   if (route.screen === 'question' && route.turn === 'change') {
     return { screen: 'found', inspection: route.inspection };
   }
-  if (route.screen === 'found' || route.screen === 'readings') {
+  if (route.screen === 'found' || route.screen === 'readings' || route.screen === 'photo') {
     return { screen: 'verdict', inspection: route.inspection };
   }
   return { screen: 'list' };

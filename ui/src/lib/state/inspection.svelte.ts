@@ -11,6 +11,8 @@ class OpenInspection {
 
   /** The inspection that the screen is about; another may be asked for while a command runs. */
   #wanted: string | null = null;
+  /** The last command, done or not. */
+  #running: Promise<unknown> = Promise.resolve();
 
   /** Shows an inspection. */
   async open(id: string): Promise<void> {
@@ -29,6 +31,14 @@ class OpenInspection {
   /** Runs one command; gives the inspection after it, null where nothing came of it. */
   async run(command: () => Promise<InspectionView | null>): Promise<InspectionView | null> {
     if (this.busy) return null;
+    const done = this.#carryOut(command);
+    this.#running = done;
+    return done;
+  }
+
+  async #carryOut(
+    command: () => Promise<InspectionView | null>,
+  ): Promise<InspectionView | null> {
     this.busy = true;
     this.trouble = null;
     const wanted = this.#wanted;
@@ -43,6 +53,19 @@ class OpenInspection {
       return null;
     } finally {
       this.busy = false;
+    }
+  }
+
+  /** Shows what was changed beside the commands of the screen, such as a photo that was stored. */
+  async readAgain(id: string): Promise<void> {
+    // An answer under way brings its own view; read before it, ours would be older.
+    await this.#running;
+    if (this.view?.id !== id) return;
+    try {
+      const view = await backend.showInspection(id);
+      if (this.view.id === id && !this.busy) this.view = view;
+    } catch (thrown) {
+      this.trouble = asTrouble(thrown);
     }
   }
 

@@ -1,3 +1,8 @@
+import { backend } from '../backend';
+import type { Language } from '../words';
+
+/** The longest name of an inspector, in letters. */
+export const LONGEST_NAME = 80;
 /** How the screens look. */
 export const THEMES = ['system', 'light', 'dark', 'contrast'] as const;
 export type Theme = (typeof THEMES)[number];
@@ -6,11 +11,18 @@ interface Kept {
   preset: string | null;
   theme: Theme;
   author: string;
+  language: Language;
   welcomed: boolean;
 }
 
 const KEY = 'settings';
-const USUAL: Kept = { preset: null, theme: 'system', author: '', welcomed: false };
+const USUAL: Kept = {
+  preset: null,
+  theme: 'system',
+  author: '',
+  language: 'en',
+  welcomed: false,
+};
 
 function read(): Kept {
   try {
@@ -33,6 +45,9 @@ class Settings {
   get author(): string {
     return this.#kept.author;
   }
+  get language(): Language {
+    return this.#kept.language;
+  }
   get welcomed(): boolean {
     return this.#kept.welcomed;
   }
@@ -41,6 +56,13 @@ class Settings {
     this.#kept = { ...this.#kept, ...change };
     localStorage.setItem(KEY, JSON.stringify(this.#kept));
     this.showTheme();
+    if (change.author !== undefined || change.language !== undefined) this.tellInspector();
+  }
+
+  /** Tells the core whose findings these are. It keeps the name with each finding, not by itself. */
+  tellInspector(): void {
+    // What is refused here, such as a name too long, is refused where it is written.
+    backend.setInspector(this.author.slice(0, LONGEST_NAME), this.language).catch(() => undefined);
   }
 
   /** Puts the theme on the document: the styles know only light, dark and contrast. */

@@ -9,7 +9,29 @@ class Units {
   any = $state(false);
   text = $state('');
   trouble = $state.raw<Trouble | null>(null);
+  /** The demonstration is being loaded or removed. */
+  busy = $state(false);
   #asked = 0;
+
+  /** How many of the list are invented. */
+  get demo(): number {
+    return this.list?.filter((unit) => unit.demo).length ?? 0;
+  }
+
+  /** Loads the invented units, or removes them all. */
+  async setDemo(there: boolean): Promise<void> {
+    if (this.busy) return;
+    this.busy = true;
+    try {
+      await (there ? backend.loadDemo() : backend.removeDemo());
+      this.text = '';
+      await this.refresh();
+    } catch (thrown) {
+      this.trouble = asTrouble(thrown);
+    } finally {
+      this.busy = false;
+    }
+  }
 
   /** Reads the list again. */
   async refresh(): Promise<void> {

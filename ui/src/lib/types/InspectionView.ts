@@ -55,4 +55,8 @@ question: QuestionView | null,
 /**
  * Questions that add a caution and are not answered yet.
  */
-also: Array<QuestionView>, };
+also: Array<QuestionView>, 
+/**
+ * Questions that only hint at what is likely and are not answered yet.
+ */
+hints: Array<QuestionView>, };

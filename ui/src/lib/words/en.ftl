@@ -30,6 +30,14 @@ list-no-verdict = Look again
 list-not_ruled_out = not ruled out
 list-shown = shown
 list-demo = Demo
+list-demo-load = Show ten invented units
+list-demo-why = A demonstration to look around in. It goes again in one step.
+list-demo-there =
+    { $count ->
+        [one] One invented unit is in the list.
+       *[other] { $count } invented units are in the list.
+    }
+list-demo-remove = Remove
 
 ## New unit
 
@@ -61,7 +69,9 @@ question-figure = Value
 question-figure-farads = As 0.047u, 47n or 470p
 question-figure-ohms = As 220k, 1M or 470
 question-count = How many
-question-types = Types, with spaces between
+question-count-hint = As a figure, such as 5
+question-tubes = Types
+question-tubes-hint = With spaces between, such as 12SA7 50L6GT
 question-read-marked = Read off the part
 question-read-measured = Measured
 question-read-how = How do you know it?
@@ -70,8 +80,20 @@ question-figure-empty = Enter a value.
 question-figure-unreadable = Not readable as a value. Write it as 47n or 220k.
 question-figure-prefix_missing = Add p, n or u, as in 0.047u.
 question-count-wrong = Enter a whole number.
-question-types-empty = Enter at least one type.
+question-tubes-empty = Enter at least one type.
 question-keep = Keep
+question-places = Tick each place that you looked at
+question-places-left =
+    { $count ->
+        [0] All places looked at.
+        [one] One place left. “None” counts only when every place was looked at.
+       *[other] { $count } places left. “None” counts only when every place was looked at.
+    }
+question-rated-volts = Volts
+question-rated-hertz = Hertz, or cycles
+question-rated-watts = Watts
+question-rated-empty = Enter at least one figure.
+question-rated-wrong = Enter a figure, such as 117.
 
 still-possible = Still possible
 # Read out when an answer narrows it. $classes is a list of short class names.
@@ -84,13 +106,31 @@ still-possible-count = { $count } of { $all }
 found-title = What you found
 found-empty = Nothing is answered yet.
 found-go-on = Go on
-found-value = { $value }: { $how }
-found-by = { $author }
+found-by = by { $author }
 found-withdraw-what = Withdraw: { $name }
 found-change-what = Change: { $name }
 found-add-reading = Add a meter reading
+found-unit = This unit
 found-access = How far you may go
 found-supply = Supply
+
+## Photos
+
+photo = Photo
+photos = Photos
+photo-from-file = Add photos from files
+photo-open = Open the photo: { $of }
+photo-whole = the unit
+photo-storing = A photo is being stored.
+photo-added =
+    { $count ->
+        [one] One photo added.
+       *[other] { $count } photos added.
+    }
+photo-caption = Caption
+photo-remove = Remove this photo
+photo-gone = This photo is no longer here.
+photo-unreadable = This photo cannot be read.
 
 ## Meter readings
 
@@ -116,6 +156,8 @@ verdict-also = Not looked at yet
 verdict-rests-on = What it rests on
 verdict-not-checked = Not checked
 verdict-whose-body = Whose body
+verdict-hints = Hints
+verdict-hints-why = They prove nothing and rule nothing out. They move what is likely.
 verdict-new-inspection = Inspect it once more
 
 ## Settings
@@ -127,8 +169,12 @@ theme-system = As the system
 theme-light = Light
 theme-dark = Dark
 theme-contrast = High contrast
+settings-language = Language
+language-en = English
+settings-language-why = More languages are not written yet.
 settings-author = Your name
-settings-author-why = Kept on this device only.
+settings-author-why = Stands beside what you find from now on.
+settings-demo = Demonstration
 settings-first = Show the introduction
 
 ## First run: three screens

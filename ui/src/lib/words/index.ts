@@ -1,13 +1,18 @@
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
 
 // Class words and standing cautions are the core's: the same files, so that there is one wording.
+import answers from '../../../../src-tauri/core/words/en/answers.ftl?raw';
 import cautions from '../../../../src-tauri/core/words/en/cautions.ftl?raw';
 import classes from '../../../../src-tauri/core/words/en/classes.ftl?raw';
 import questions from '../../../../src-tauri/core/words/en/questions.ftl?raw';
 import labels from './en.ftl?raw';
 
+/** The languages that there are words in. */
+export const LANGUAGES = ['en'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
 const bundle = new FluentBundle('en', { useIsolating: false });
-for (const file of [cautions, classes, questions, labels]) {
+for (const file of [answers, cautions, classes, questions, labels]) {
   bundle.addResource(new FluentResource(file));
 }
 

@@ -1,0 +1,16 @@
+import type { InspectionView } from '../../lib/types/InspectionView';
+import type { PhotoView } from '../../lib/types/PhotoView';
+import { has, say } from '../../lib/words';
+
+/** What a photo shows, in words: its caption, else what it was taken of. */
+export function shows({ caption, finding }: PhotoView, view: InspectionView): string {
+  return caption || taken(finding, view);
+}
+
+/** What a photo was taken of: a finding, found already or not, or the unit as a whole. */
+export function taken(finding: string | null, { findings }: InspectionView): string {
+  if (finding === null) return say('photo-whole');
+  const known = findings.find(({ path }) => path === finding)?.name;
+  const id = `finding-${finding.replace('answers.', '').replace('values.', 'value-')}`;
+  return known ?? (has(id) ? say(id) : say('photo-whole'));
+}
