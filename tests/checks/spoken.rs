@@ -75,7 +75,7 @@ fn messages(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let mut all = vec![tag_line(verdict)];
     all.extend(reason(findings, verdict));
     all.extend(permission(verdict));
-    all.push(next_or_stop(findings, verdict));
+    all.push(next_or_stop(verdict));
     all.extend(rests_on_sentences(verdict));
     all.extend(conflict_sentences(verdict));
     all.extend(not_checked(findings));

@@ -1,7 +1,7 @@
 //! Plays a guided inspection of an invented unit: every question asked, its answer, the tag.
 
 use coldchassis_core::workbench::{
-    DEMO_UNIT, InspectionView, NewUnit, Problem, QuestionView, Workbench,
+    DEMO_UNIT, Entry, InspectionView, NewUnit, Problem, QuestionView, Workbench,
 };
 use serde_json::{Value, json};
 
@@ -54,9 +54,12 @@ fn answer(
     let said = said.and_then(|answer| serde_json::from_str(answer.answer).ok());
     let said: Value = said.unwrap_or_else(|| json!("cant_tell"));
     print::text(&print::question(question, bench.words()))?;
-    let after = bench.answer(view.id, &question.id, said)?;
-    let path = format!("answers.{}", question.id);
-    let found = after.findings.iter().find(|finding| finding.path == path);
+    let after = match question.entry {
+        Entry::Rated => bench.set_rated(view.id, said)?,
+        _ => bench.answer(view.id, &question.id, said)?,
+    };
+    let asked = Some(&question.id);
+    let found = after.findings.iter().find(|finding| finding.question.as_ref() == asked);
     let found = found.map(|finding| finding.found.clone()).unwrap_or_default();
     print::text(&print::answered(&found, &after, bench.words()))?;
     Ok(after)

@@ -7,7 +7,7 @@ use coldchassis_core::words::{Message, Words};
 use coldchassis_core::workbench::{
     Entry, InspectionView, NewUnit, Problem, QuestionView, Workbench, presets,
 };
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 
 use crate::{figures, print};
 
@@ -15,6 +15,7 @@ use crate::{figures, print};
 enum Typed {
     Answer(Value),
     Value(Value),
+    Rated(Value),
     LeaveOpen,
     Undo,
     Quit,
@@ -83,6 +84,7 @@ fn ask(
                 let id = question.id.trim_start_matches("values.");
                 bench.set_value(view.id, id, value).map(Some)
             }
+            Some(Typed::Rated(rated)) => bench.set_rated(view.id, rated).map(Some),
             Some(Typed::LeaveOpen) => {
                 bench.leave_open(view.id, question.id.trim_start_matches("values.")).map(Some)
             }
@@ -127,6 +129,9 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
         "?" => return cannot_tell(question),
         _ => {}
     }
+    if question.entry == Entry::Rated {
+        return rated(line);
+    }
     if question.id.starts_with("values.") {
         return value(line, question);
     }
@@ -153,6 +158,18 @@ fn cannot_tell(question: &QuestionView) -> Option<Typed> {
     Some(if is_value { Typed::LeaveOpen } else { Typed::Answer(json!("cant_tell")) })
 }
 
+/// Volts, hertz and watts in this order, each a figure or a dash.
+fn rated(line: &str) -> Option<Typed> {
+    let mut given = Map::new();
+    for (name, part) in ["volts", "hertz", "watts"].into_iter().zip(line.split_whitespace()) {
+        if part != "-" {
+            given.insert(name.to_owned(), json!(figures::parse(part)?));
+        }
+    }
+    let is_whole = line.split_whitespace().count() <= 3 && !given.is_empty();
+    is_whole.then_some(Typed::Rated(Value::Object(given)))
+}
+
 /// A figure as typed; an `m` before it says that it was measured.
 fn value(line: &str, question: &QuestionView) -> Option<Typed> {
     let (measured, figure) = match line.strip_prefix("m ") {
@@ -162,4 +179,28 @@ fn value(line: &str, question: &QuestionView) -> Option<Typed> {
     let unit = if question.entry == Entry::Ohms { "ohms" } else { "farads" };
     let figure = figures::parse(figure)?;
     Some(Typed::Value(json!({unit: figure, "measured": measured})))
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use super::{Typed, rated};
+
+    fn read(line: &str) -> Option<Value> {
+        match rated(line) {
+            Some(Typed::Rated(rated)) => Some(rated),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn a_rating_plate_is_read_in_its_order_with_gaps() {
+        assert_eq!(read("117 60 35"), Some(json!({"volts": 117.0, "hertz": 60.0, "watts": 35.0})));
+        assert_eq!(read("230"), Some(json!({"volts": 230.0})));
+        assert_eq!(read("- 50 -"), Some(json!({"hertz": 50.0})));
+        for bad in ["", "- - -", "117 sixty", "117 60 35 2", "-117"] {
+            assert_eq!(read(bad), None, "{bad}");
+        }
+    }
 }

@@ -4,7 +4,7 @@ use std::io::{ErrorKind, Write};
 
 use coldchassis_core::words::{Message, Words, milliamperes, volts};
 use coldchassis_core::workbench::{
-    Code, ExposureView, InspectionView, Problem, QuestionView, RowView, Tag, UnitView,
+    Code, Entry, ExposureView, InspectionView, Problem, QuestionView, RowView, Tag, UnitView,
 };
 use serde::Serialize;
 
@@ -127,7 +127,8 @@ pub fn question(question: &QuestionView, words: &Words) -> String {
         lines.push(format!("  {:2}  {}", place + 1, answer.text));
     }
     if question.answers.is_empty() {
-        lines.push(format!("  {}", words.say_id("guide-figure")));
+        let how = if question.entry == Entry::Rated { "guide-rated" } else { "guide-figure" };
+        lines.push(format!("  {}", words.say_id(how)));
     }
     lines.join("\n")
 }

@@ -216,6 +216,12 @@ impl Findings {
         rest
     }
 
+    /// The same findings where the inspector may go as far as there is.
+    #[must_use]
+    pub fn with_all_access(&self) -> Self {
+        Self { access: Access::ALL.iter().copied().collect(), ..self.clone() }
+    }
+
     /// The findings that can carry a verdict: known answers and values.
     pub fn list(&self) -> Vec<Finding> {
         let answers = self.answers.iter().filter(|(_, answer)| answer.is_known());

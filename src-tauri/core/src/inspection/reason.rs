@@ -173,25 +173,32 @@ pub fn permission(verdict: &Verdict) -> Vec<Message> {
 }
 
 /// The next step as a sentence, the one that parts the most in the least time, or why there is none.
-pub fn next_or_stop(findings: &Findings, verdict: &Verdict) -> Message {
-    let question = match verdict.next {
-        Some(Step::Ask(question)) => format!("question-{}", question.id()),
-        Some(Step::Read(value)) => format!("value-{}", value.id()),
-        None => return Message::new(stop_id(findings, verdict)),
-    };
-    Message::new("next-step").message("question", Message::new(question))
+pub fn next_or_stop(verdict: &Verdict) -> Message {
+    match (verdict.next, verdict.further) {
+        (Some(step), _) => Message::new("next-step").message("question", step_words(step)),
+        (None, Some(step)) => Message::new(further_id(step)).message("question", step_words(step)),
+        (None, None) => Message::new(stop_id(verdict)),
+    }
 }
 
-fn stop_id(findings: &Findings, verdict: &Verdict) -> &'static str {
-    let opened = findings.access.contains(&Access::CoverOff);
-    let could_better = verdict.basis == Basis::NotRuledOut;
-    if !verdict.conflicts.is_empty() {
-        "nothing-left-conflict"
-    } else if could_better && !opened {
-        "nothing-left-access"
-    } else {
-        "nothing-left"
-    }
+fn step_words(step: Step) -> Message {
+    Message::new(match step {
+        Step::Ask(question) => format!("question-{}", question.id()),
+        Step::Read(value) => format!("value-{}", value.id()),
+    })
+}
+
+/// What it takes to go further.
+fn further_id(step: Step) -> &'static str {
+    let by_meter = match step {
+        Step::Ask(question) => question.may_be_asked(&[Access::Meter]),
+        Step::Read(_) => false,
+    };
+    if by_meter { "next-step-cover_off-or-meter" } else { "next-step-cover_off" }
+}
+
+fn stop_id(verdict: &Verdict) -> &'static str {
+    if verdict.conflicts.is_empty() { "nothing-left" } else { "nothing-left-conflict" }
 }
 
 /// The findings that carry the verdict, each with what it would be without.

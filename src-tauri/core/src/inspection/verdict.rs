@@ -59,6 +59,8 @@ pub struct Verdict {
     pub as_found_ma: Option<f64>,
     /// What to ask next; nothing when treat as can no longer improve.
     pub next: Option<Step>,
+    /// What would be asked next with the cover off and a meter; only where nothing is left to ask.
+    pub further: Option<Step>,
     /// The minimal sets of findings that contradict each other.
     pub conflicts: Vec<Vec<Question>>,
     /// The findings whose withdrawal would worsen treat as.
@@ -82,6 +84,14 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     let could_be = judge.best_over(set);
     let agree = treat_as == could_be && !possible.is_conflict();
     let (likely, classes) = likely(findings, &possible, judge);
+    let next = next::step(findings, &possible, judge, treat_as, could_be);
+    let further = match next {
+        None if treat_as != could_be => {
+            let findings = findings.with_all_access();
+            next::step(&findings, &possible, judge, treat_as, could_be)
+        }
+        _ => None,
+    };
     Verdict {
         treat_as,
         could_be,
@@ -89,7 +99,8 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
         likely,
         worst: judge.worst_case(set, treat_as).unwrap_or(Worst::NO_LINE),
         as_found_ma: (treat_as == Class::Leaky).then(|| judge.leak_over(set, treat_as)),
-        next: next::step(findings, &possible, judge, treat_as, could_be),
+        next,
+        further,
         rests_on: rests_on(findings, judge, treat_as),
         overlays: overlays(findings, set, judge),
         consistent: possible.consistent(),

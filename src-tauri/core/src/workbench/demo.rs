@@ -46,6 +46,7 @@ pub const DEMO_UNIT: DemoUnit = DemoUnit {
         says("line_capacitor", r#""none""#),
         says("line_capacitor_class", r#""cant_tell""#),
         says("earth_wire", r#""not_on_chassis""#),
+        says("values.rated", r#"{"volts": 117, "hertz": 60, "watts": 35}"#),
         says("cord", r#""cloth_or_rubber""#),
         says("cord_wires", r#""ordinary""#),
         says("accessory_outlet", r#""absent""#),

@@ -72,7 +72,7 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         }),
         likely: likely(verdict, words),
         permission: say_all(permission(verdict)),
-        next: say(&next_or_stop(findings, verdict)),
+        next: say(&next_or_stop(verdict)),
         conflicts: conflicts(verdict, words),
         overlays: overlays(verdict, words),
         rests_on: say_all(rests_on_sentences(verdict)),

@@ -66,6 +66,8 @@ pub struct InspectionView {
     pub classes: Vec<Class>,
     /// What to ask next; nothing when asking can no longer better the verdict.
     pub question: Option<QuestionView>,
+    /// What would be asked next with the cover off and a meter; only where nothing is left to ask.
+    pub further: Option<QuestionView>,
     /// Questions that add a caution and are not answered yet.
     pub also: Vec<QuestionView>,
     /// Questions that only hint at what is likely and are not answered yet.
@@ -144,6 +146,7 @@ pub(super) fn inspection_view(
         tag: tag(findings, verdict, words),
         classes: verdict.classes.clone(),
         question: verdict.next.map(|step| step_view(step, words)),
+        further: verdict.further.map(|step| step_view(step, words)),
         also: also(findings, kept, words),
         hints: hints(findings, words),
         unit,

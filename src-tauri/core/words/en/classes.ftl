@@ -108,9 +108,10 @@ not-weighed-readings = your meter readings: they are kept, but not used yet
 not-weighed-tubes = the list of tubes: it is kept, but not used yet
 not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
 next-step = Next: { $question }
+next-step-cover_off = Nothing left to see from here can better this verdict. Soonest with the cover off, by somebody who may: { $question }
+next-step-cover_off-or-meter = Nothing left to see from here can better this verdict. Soonest with the cover off or a meter, by somebody who may: { $question }
 nothing-left = Nothing left to answer can better this verdict.
 nothing-left-conflict = Mend the findings that cannot all be true first.
-nothing-left-access = Nothing left to answer from here can better this verdict. With the cover off or a meter there is more to find.
 
 ## States: these fill $plug, $switch and $selector
 

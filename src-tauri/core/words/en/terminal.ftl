@@ -28,6 +28,7 @@ guide-keys = Type the number of your answer (several with commas, where several 
 guide-prompt = >
 guide-not-understood = That is none of the answers. Type a number from the list, ?, u or q.
 guide-figure = Type the value as printed, such as 0.047u, 47n or 220k; put "m " before it if you measured it; ? to leave it open.
+guide-rated = Type volts, hertz and watts in this order, with a - for what the plate does not give, such as 117 60 -; ? if there is none.
 guide-still-possible = Still possible: { $classes } ({ $count } arrangements)
 guide-also = Nothing more you can see from here can better the class. These answers add cautions of their own.
 
