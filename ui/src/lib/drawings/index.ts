@@ -1,5 +1,8 @@
 import type { Component } from 'svelte';
 
+import AccessoryOutletAbsent from './accessory_outlet/absent.svelte';
+import AccessoryOutletPresent from './accessory_outlet/present.svelte';
+import AccessoryOutletWhere from './accessory_outlet/where.svelte';
 import BackFitted from './back/fitted.svelte';
 import BackMissing from './back/missing.svelte';
 import BackWhere from './back/where.svelte';
@@ -9,18 +12,45 @@ import BareMetalPanelOrCabinet from './bare_metal/panel_or_cabinet.svelte';
 import BareMetalScrewsOrShafts from './bare_metal/screws_or_shafts.svelte';
 import BareMetalSocketOrPickup from './bare_metal/socket_or_pickup.svelte';
 import BareMetalWhere from './bare_metal/where.svelte';
+import CommonLegNeither from './common_leg/neither.svelte';
+import CommonLegPinA from './common_leg/pin_a.svelte';
+import CommonLegPinB from './common_leg/pin_b.svelte';
+import CommonLegWhere from './common_leg/where.svelte';
+import CommonToChassisDirect from './common_to_chassis/direct.svelte';
+import CommonToChassisNotJoined from './common_to_chassis/not_joined.svelte';
+import CommonToChassisThroughNetwork from './common_to_chassis/through_network.svelte';
+import CommonToChassisWhere from './common_to_chassis/where.svelte';
+import CordClothOrRubber from './cord/cloth_or_rubber.svelte';
+import CordCracked from './cord/cracked.svelte';
+import CordSound from './cord/sound.svelte';
+import CordSpliced from './cord/spliced.svelte';
+import CordWhere from './cord/where.svelte';
+import CordWiresOrdinary from './cord_wires/ordinary.svelte';
+import CordWiresThreeWiresTwoPins from './cord_wires/three_wires_two_pins.svelte';
+import CordWiresWhere from './cord_wires/where.svelte';
 import EarthLiftAbsent from './earth_lift/absent.svelte';
 import EarthLiftPresent from './earth_lift/present.svelte';
 import EarthLiftWhere from './earth_lift/where.svelte';
 import EarthWireNotOnChassis from './earth_wire/not_on_chassis.svelte';
 import EarthWireOnChassis from './earth_wire/on_chassis.svelte';
 import EarthWireWhere from './earth_wire/where.svelte';
+import FilterCapacitorsSound from './filter_capacitors/sound.svelte';
+import FilterCapacitorsSwollenOrLeaking from './filter_capacitors/swollen_or_leaking.svelte';
+import FilterCapacitorsWhere from './filter_capacitors/where.svelte';
+import FuseNone from './fuse/none.svelte';
+import FusePinALeg from './fuse/pin_a_leg.svelte';
+import FusePinBLeg from './fuse/pin_b_leg.svelte';
+import FuseWhere from './fuse/where.svelte';
 import LineCapacitorBothLegs from './line_capacitor/both_legs.svelte';
 import LineCapacitorNone from './line_capacitor/none.svelte';
 import LineCapacitorOnSelector from './line_capacitor/on_selector.svelte';
 import LineCapacitorPinALeg from './line_capacitor/pin_a_leg.svelte';
 import LineCapacitorPinBLeg from './line_capacitor/pin_b_leg.svelte';
 import LineCapacitorWhere from './line_capacitor/where.svelte';
+import MetalJoinedChassis from './metal_joined/chassis.svelte';
+import MetalJoinedCommon from './metal_joined/common.svelte';
+import MetalJoinedNo from './metal_joined/no.svelte';
+import MetalJoinedWhere from './metal_joined/where.svelte';
 import PlugBatteryOnly from './plug/battery_only.svelte';
 import PlugEarthPinMissing from './plug/earth_pin_missing.svelte';
 import PlugNoPlug from './plug/no_plug.svelte';
@@ -33,6 +63,11 @@ import PlugWhere from './plug/where.svelte';
 import SelectorAbsent from './selector/absent.svelte';
 import SelectorPresent from './selector/present.svelte';
 import SelectorWhere from './selector/where.svelte';
+import SwitchLegBoth from './switch_leg/both.svelte';
+import SwitchLegNone from './switch_leg/none.svelte';
+import SwitchLegPinA from './switch_leg/pin_a.svelte';
+import SwitchLegPinB from './switch_leg/pin_b.svelte';
+import SwitchLegWhere from './switch_leg/where.svelte';
 import TerminalsAerialOrEarth from './terminals/aerial_or_earth.svelte';
 import TerminalsNone from './terminals/none.svelte';
 import TerminalsPickupOrSpeaker from './terminals/pickup_or_speaker.svelte';
@@ -84,8 +119,31 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
   },
   earth_lift: {
     where: EarthLiftWhere,
-    absent: EarthLiftAbsent,
     present: EarthLiftPresent,
+    absent: EarthLiftAbsent,
+  },
+  cord: {
+    where: CordWhere,
+    sound: CordSound,
+    cracked: CordCracked,
+    spliced: CordSpliced,
+    cloth_or_rubber: CordClothOrRubber,
+  },
+  cord_wires: {
+    where: CordWiresWhere,
+    ordinary: CordWiresOrdinary,
+    three_wires_two_pins: CordWiresThreeWiresTwoPins,
+  },
+  accessory_outlet: {
+    where: AccessoryOutletWhere,
+    present: AccessoryOutletPresent,
+    absent: AccessoryOutletAbsent,
+  },
+  metal_joined: {
+    where: MetalJoinedWhere,
+    chassis: MetalJoinedChassis,
+    common: MetalJoinedCommon,
+    no: MetalJoinedNo,
   },
   transformer: {
     where: TransformerWhere,
@@ -95,6 +153,25 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
     shared_lead: TransformerSharedLead,
     motor_winding: TransformerMotorWinding,
     not_traced: TransformerNotTraced,
+  },
+  common_to_chassis: {
+    where: CommonToChassisWhere,
+    direct: CommonToChassisDirect,
+    through_network: CommonToChassisThroughNetwork,
+    not_joined: CommonToChassisNotJoined,
+  },
+  common_leg: {
+    where: CommonLegWhere,
+    pin_a: CommonLegPinA,
+    pin_b: CommonLegPinB,
+    neither: CommonLegNeither,
+  },
+  switch_leg: {
+    where: SwitchLegWhere,
+    pin_a: SwitchLegPinA,
+    pin_b: SwitchLegPinB,
+    both: SwitchLegBoth,
+    none: SwitchLegNone,
   },
   line_capacitor: {
     where: LineCapacitorWhere,
@@ -108,6 +185,17 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
     where: EarthWireWhere,
     on_chassis: EarthWireOnChassis,
     not_on_chassis: EarthWireNotOnChassis,
+  },
+  fuse: {
+    where: FuseWhere,
+    pin_a_leg: FusePinALeg,
+    pin_b_leg: FusePinBLeg,
+    none: FuseNone,
+  },
+  filter_capacitors: {
+    where: FilterCapacitorsWhere,
+    sound: FilterCapacitorsSound,
+    swollen_or_leaking: FilterCapacitorsSwollenOrLeaking,
   },
 };
 
