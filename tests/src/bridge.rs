@@ -16,6 +16,7 @@ use tiny_http::{Header, Method, Request, Response, Server};
 /// # Panics
 /// When the port cannot be listened on.
 pub fn serve(server: &Server, screens: &Path, bench: &mut Workbench) {
+    let policy = policy();
     for mut request in server.incoming_requests() {
         let path = request.url().split('?').next().unwrap_or_default().to_owned();
         let answer = match (request.method(), path.strip_prefix("/api/")) {
@@ -26,7 +27,7 @@ pub fn serve(server: &Server, screens: &Path, bench: &mut Workbench) {
                 let answer = run(bench, command, &arguments.unwrap_or_else(|| json!({})));
                 Response::from_data(answer.to_string()).with_header(kind("application/json"))
             }
-            _ => file(screens, &path),
+            _ => file(screens, &path).with_header(header("Content-Security-Policy", &policy)),
         };
         // A browser that has gone away is no trouble.
         let _ = respond(request, answer);
@@ -125,6 +126,23 @@ fn content(path: &Path) -> &'static str {
     }
 }
 
+/// The content security policy of the app, so that what it bars is barred in the browser too; only the
+/// way to the commands is another.
+fn policy() -> String {
+    let configuration = include_str!("../../src-tauri/tauri.conf.json");
+    let configuration: Value = serde_json::from_str(configuration).expect("JSON");
+    let rules = configuration["app"]["security"]["csp"].as_object().expect("a policy");
+    let rule = |(name, what): (&String, &Value)| {
+        let what = if name == "connect-src" { "'self'" } else { what.as_str().expect("a rule") };
+        format!("{name} {what}")
+    };
+    rules.iter().map(rule).collect::<Vec<_>>().join("; ")
+}
+
 fn kind(content: &str) -> Header {
-    Header::from_bytes("Content-Type", content).expect("a content type is a header")
+    header("Content-Type", content)
+}
+
+fn header(name: &str, value: &str) -> Header {
+    Header::from_bytes(name, value).expect("a header")
 }
