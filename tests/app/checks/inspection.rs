@@ -1,5 +1,7 @@
 //! A whole inspection in the real window, and what is left of it when the app is killed.
 
+use coldchassis_app_tests::photo::{CAMERA, choose, decoded, held_upright, photos};
+use coldchassis_app_tests::record::shown;
 use coldchassis_app_tests::selectors::{inspection, question, words};
 use coldchassis_app_tests::walk::{SHELF_RADIO, answer_one, new_unit, to_verdict, welcome};
 use coldchassis_app_tests::{App, Stage, within_reason};
@@ -48,6 +50,43 @@ async fn killed_at_the_verdict_it_shows_the_same_verdict() {
 }
 
 #[tokio::test]
+async fn photographed_and_killed_it_shows_the_same_verdict_question_and_photo() {
+    within_reason(async {
+        let stage = Stage::new().await;
+        let app = App::start(&stage).await;
+        welcome(&app).await;
+        let first = new_unit(&app, "Shelf radio").await;
+        answer_one(&app, SHELF_RADIO).await;
+        let asked = answer_one(&app, SHELF_RADIO).await;
+        app.tap(&words("verdict")).await;
+        let verdict = app.leaves(&asked).await;
+        let tag = app.tag().await;
+        choose(&app, CAMERA, &held_upright()).await;
+        let of_unit = words("photo-open").replace("{ $of }", &words("photo-whole"));
+        decoded(&app, "button", &of_unit).await;
+        app.tap(&words("verdict-go-on")).await;
+        assert_eq!(app.leaves(&verdict).await, asked);
+        let heading = app.heading().await;
+        let id = inspection(&first).expect("an inspection");
+        let before = shown(&app, id).await;
+        assert_eq!(photos(&before).len(), 1);
+        app.kill().await;
+        let app = App::start(&stage).await;
+        app.see(&heading).await;
+        assert_eq!(app.address().await, asked);
+        assert_eq!(shown(&app, id).await, before);
+        app.tap(&words("verdict")).await;
+        assert_eq!(app.leaves(&asked).await, verdict);
+        assert_eq!(app.tag().await, tag);
+        decoded(&app, "button", &of_unit).await;
+        app.tap(&words("verdict-go-on")).await;
+        app.leaves(&verdict).await;
+        assert!(!to_verdict(&app, SHELF_RADIO).await.is_empty(), "nothing was left to ask");
+    })
+    .await;
+}
+
+#[tokio::test]
 async fn a_changed_answer_changes_the_verdict() {
     within_reason(async {
         let stage = Stage::new().await;
@@ -57,7 +96,7 @@ async fn a_changed_answer_changes_the_verdict() {
         to_verdict(&app, SHELF_RADIO).await;
         let before = app.tag().await;
         let verdict = app.address().await;
-        app.tap(&found_button(&app).await).await;
+        app.tap_part(&words("found")).await;
         let found = app.leaves(&verdict).await;
         app.tap(&change_button(&app, "answers.plug", &found).await).await;
         let change = app.leaves(&found).await;
@@ -70,15 +109,6 @@ async fn a_changed_answer_changes_the_verdict() {
         assert_ne!(after, before);
     })
     .await;
-}
-
-/// The button to what was found carries how many there are.
-async fn found_button(app: &App) -> String {
-    let script = "return [...document.querySelectorAll('button')]
-        .map((button) => button.innerText.replace(/\\s+/g, ' ').trim())
-        .find((name) => name.startsWith(arguments[0])) ?? null";
-    let name = app.until("no way to what was found", script, vec![json!(words("found"))]).await;
-    name.as_str().expect("a name").to_owned()
 }
 
 /// The button that changes a finding carries the finding's name, which the core knows.

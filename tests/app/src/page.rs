@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 use fantoccini::Locator;
+use fantoccini::actions::{InputSource, MOUSE_BUTTON_LEFT, MouseActions, PointerAction};
 use fantoccini::elements::Element;
 use serde_json::{Value, json};
 
@@ -17,16 +18,18 @@ const PATIENCE: Duration = Duration::from_secs(15);
 /// identifier"; from memory, and every tap depends on it.
 const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
 
-/// Finds what can be tapped under a name: its label, else its words, else its marker for checks.
+/// Finds what can be tapped under a name: its label, else its words, else its marker for checks. It is
+/// brought to the middle of the screen, as a person would: at the edge the bar at the bottom lies over it.
 const FIND: &str = "const [tapped, name] = arguments;
     const plain = (text) => (text ?? '').replace(/\\s+/g, ' ').trim();
     const named = (element) => [
         element.dataset.test,
         plain(element.getAttribute('aria-label')) || plain(element.innerText),
     ].includes(name);
-    return [...document.querySelectorAll(tapped)]
-        .find((element) => named(element) && !element.disabled && element.getClientRects().length > 0)
-        ?? null;";
+    const found = [...document.querySelectorAll(tapped)]
+        .find((element) => named(element) && !element.disabled && element.getClientRects().length > 0);
+    found?.scrollIntoView({ block: 'center' });
+    return found ?? null;";
 
 impl App {
     /// Taps what has this name (what a screen reader says) or this `data-test`.
@@ -50,6 +53,46 @@ impl App {
             }
             tokio::time::sleep(AGAIN).await;
         }
+    }
+
+    /// Taps the first thing with this in its name, such as a row that says more than a name.
+    ///
+    /// # Panics
+    /// When there is no such thing to tap.
+    pub async fn tap_part(&self, part: &str) {
+        let script = "const [tapped, part] = arguments;
+            return [...document.querySelectorAll(tapped)]
+                .map((element) => element.getAttribute('aria-label') ?? element.innerText)
+                .map((name) => name.replace(/\\s+/g, ' ').trim())
+                .find((name) => name.includes(part)) ?? null;";
+        let what = format!("nothing to tap has {part:?} in its name");
+        let name = self.until(&what, script, vec![json!(TAPPED), json!(part)]).await;
+        self.tap(name.as_str().expect("a name")).await;
+    }
+
+    /// Taps twice at one place, as a hurried thumb does: where the first tap changes the screen, the second
+    /// meets whatever lies there then.
+    ///
+    /// # Panics
+    /// When there is no such thing to tap.
+    pub async fn tap_twice(&self, name: &str, apart: Duration) {
+        self.settle().await;
+        let script = "const box = arguments[0]?.getBoundingClientRect();
+            return box ? [box.x + box.width / 2, box.y + box.height / 2] : null;";
+        let element = self.script(FIND, vec![json!(TAPPED), json!(name)]).await;
+        let place = self.script(script, vec![element]).await;
+        let (Some(x), Some(y)) = (place[0].as_f64(), place[1].as_f64()) else {
+            self.fail(&format!("nothing to tap is named {name:?}")).await;
+        };
+        let tap = |finger: MouseActions| {
+            finger
+                .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
+                .then(PointerAction::Up { button: MOUSE_BUTTON_LEFT })
+        };
+        let there = PointerAction::MoveTo { duration: None, x, y };
+        let finger = tap(MouseActions::new("finger".to_owned()).then(there));
+        let finger = tap(finger.then(PointerAction::Pause { duration: apart }));
+        self.client.perform_actions(finger).await.expect("the finger taps");
     }
 
     /// Types into the field with this label.
@@ -134,6 +177,44 @@ impl App {
             self.until(&format!("the screen stays at {address}"), script, vec![json!(address)])
                 .await,
         )
+    }
+
+    /// Goes to an address as a link would, and waits until its screen is there.
+    ///
+    /// # Panics
+    /// When the screen does not come.
+    pub async fn go(&self, address: &str) {
+        if self.address().await == address {
+            return;
+        }
+        // Each screen has a heading of its own: the old one goes with the old screen.
+        let script = "window.headingBefore = document.querySelector(arguments[0]);
+            location.hash = arguments[1];";
+        self.script(script, vec![json!(HEADING), json!(address)]).await;
+        let script = "const heading = document.querySelector(arguments[0]);
+            return heading !== null && heading !== window.headingBefore;";
+        self.until(&format!("no screen at {address}"), script, vec![json!(HEADING)]).await;
+    }
+
+    /// Goes one screen back as the system does; gives the address there.
+    ///
+    /// # Panics
+    /// When the screen stays.
+    pub async fn system_back(&self) -> String {
+        let address = self.address().await;
+        self.script("history.back()", vec![]).await;
+        self.leaves(&address).await
+    }
+
+    /// Loads the page anew: what the record knows and the screen does not yet is shown then.
+    ///
+    /// # Panics
+    /// When the page does not come back.
+    pub async fn reload(&self) {
+        self.script("window.isOld = true", vec![]).await;
+        self.client.refresh().await.expect("the page can be loaded anew");
+        let script = "return !window.isOld && document.querySelector(arguments[0]) !== null";
+        self.until("the page does not come back", script, vec![json!(HEADING)]).await;
     }
 
     /// Waits until nothing moves any more and what is new is painted.

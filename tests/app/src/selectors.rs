@@ -11,7 +11,7 @@ pub const TAG: &str = "article";
 /// The heading of the screen.
 pub const HEADING: &str = "h1";
 /// What is still possible, as it is read out.
-pub const STILL_POSSIBLE: &str = "[role=status]";
+pub const STILL_POSSIBLE: &str = ".still [role=status]";
 
 /// A message of the screens, such as `list-new`.
 ///
@@ -21,23 +21,46 @@ pub fn words(id: &str) -> String {
     message(&root().join("ui/src/lib/words/en.ftl"), id)
 }
 
+/// A message of the core, such as `takes-photo-picture` of `photo`.
+///
+/// # Panics
+/// When there is no such message.
+pub fn core_words(file: &str, id: &str) -> String {
+    message(&root().join(format!("src-tauri/core/words/en/{file}.ftl")), id)
+}
+
 /// An answer to a question, as the core words it.
 ///
 /// # Panics
 /// When there is no such answer.
 pub fn answer(question: &str, answer: &str) -> String {
-    let id = if answer == "cant_tell" {
-        "answer-cant_tell".to_owned()
-    } else {
-        format!("answer-{question}-{answer}")
-    };
-    message(&root().join("src-tauri/core/words/en/answers.ftl"), &id)
+    if answer == "cant_tell" {
+        return core_words("answers", "answer-cant_tell");
+    }
+    core_words("answers", &format!("answer-{question}-{answer}"))
+}
+
+/// How far the inspector may go, as its box is named: what it is, then its note.
+///
+/// # Panics
+/// When there is no such access.
+pub fn access(id: &str) -> String {
+    format!("{} {}", words(&format!("access-{id}")), words(&format!("access-{id}-note")))
+}
+
+/// The button that opens the photo of a finding.
+///
+/// # Panics
+/// When there is no such finding.
+pub fn open_photo(question: &str) -> String {
+    let of = core_words("answers", &format!("finding-{question}"));
+    words("photo-open").replace("{ $of }", &of)
 }
 
 /// The question on the screen, out of its address: `plug` of `#/i/…/q/plug`.
 pub fn question(address: &str) -> Option<&str> {
     match address.split('/').collect::<Vec<_>>()[..] {
-        [_, "i", _, "q" | "also" | "change", question] => Some(question),
+        [_, "i", _, "q" | "also" | "hint" | "change", question] => Some(question),
         _ => None,
     }
 }

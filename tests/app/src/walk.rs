@@ -3,7 +3,7 @@
 use serde_json::json;
 
 use super::app::App;
-use super::selectors::{answer, question, words};
+use super::selectors::{access, answer, question, words};
 
 /// An inspector's answers: a question, and all that is ticked for it.
 pub type Answers<'a> = &'a [(&'a str, &'a [&'a str])];
@@ -32,10 +32,19 @@ pub async fn welcome(app: &App) {
     app.see(&words("list-empty-title")).await;
 }
 
-/// Makes a unit and comes to its first question; gives the address.
+/// Makes a unit that is looked at from outside, and comes to its first question; gives the address.
 pub async fn new_unit(app: &App, name: &str) -> String {
+    new_unit_with(app, name, &[]).await
+}
+
+/// Makes a unit with more ticked than looking from outside, and comes to its first question; gives the
+/// address.
+pub async fn new_unit_with(app: &App, name: &str, more: &[&str]) -> String {
     app.tap(&words("list-new")).await;
     app.write(&words("new-name"), name).await;
+    for id in more {
+        app.tap(&access(id)).await;
+    }
     let form = app.address().await;
     app.tap(&words("new-start")).await;
     let mut address = app.leaves(&form).await;

@@ -13,7 +13,6 @@ use super::conflict::Possible;
 use super::evidence::left_by;
 use super::findings::{Answer, Finding, Findings};
 use super::judge::Judge;
-use super::prior;
 use super::reach;
 use super::set::ArrangementSet;
 use crate::arrangement::{Arrangement, ArrangementId, COUNT, Isolation, LineCapacitor, Reach};
@@ -42,13 +41,14 @@ impl Step {
 const METAL: [Question; 4] =
     [Question::BareMetal, Question::Back, Question::Terminals, Question::MetalJoined];
 
-/// The next step, or nothing when treat as can no longer improve.
+/// The next step, or nothing when treat as, the first of the two classes, can no longer improve;
+/// `weights` is how likely each arrangement is.
 pub fn step(
     findings: &Findings,
+    weights: &[f64],
     possible: &Possible,
     judge: &mut Judge,
-    treat_as: Class,
-    could_be: Class,
+    (treat_as, could_be): (Class, Class),
 ) -> Option<Step> {
     if possible.is_conflict() {
         // A conflict is mended by looking again, not by asking more.
@@ -58,7 +58,7 @@ pub fn step(
     if treat_as == could_be || !open.can_improve(possible, judge, treat_as) {
         return open.metal_to_trace(&possible.considered, treat_as);
     }
-    open.best_question(&Weights::of(findings, &possible.considered, judge), &possible.considered)
+    open.best_question(&Weights::of(weights, &possible.considered, judge), &possible.considered)
         .or_else(|| open.value_that_matters(&possible.considered).map(Step::Read))
 }
 
@@ -319,8 +319,8 @@ impl Weights {
     /// What an arrangement counts at least, so that no question looks idle for want of a prior.
     const FLOOR: f64 = 1e-9;
 
-    fn of(findings: &Findings, set: &ArrangementSet, judge: &mut Judge) -> Self {
-        let mut weights = prior::weights(findings);
+    fn of(weights: &[f64], set: &ArrangementSet, judge: &mut Judge) -> Self {
+        let mut weights = weights.to_vec();
         let mut classes = vec![None; weights.len()];
         let mut total = 0.0;
         for (id, _) in set.iter() {

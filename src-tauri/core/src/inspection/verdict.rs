@@ -83,12 +83,14 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     let treat_as = judge.worst_over(set);
     let could_be = judge.best_over(set);
     let agree = treat_as == could_be && !possible.is_conflict();
-    let (likely, classes) = likely(findings, &possible, judge);
-    let next = next::step(findings, &possible, judge, treat_as, could_be);
+    let weights = prior::weights(findings);
+    let (likely, classes) = likely(&weights, &possible, judge);
+    let range = (treat_as, could_be);
+    let next = next::step(findings, &weights, &possible, judge, range);
     let further = match next {
         None if treat_as != could_be => {
             let findings = findings.with_all_access();
-            next::step(&findings, &possible, judge, treat_as, could_be)
+            next::step(&findings, &weights, &possible, judge, range)
         }
         _ => None,
     };
@@ -112,12 +114,7 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
 }
 
 /// The classes still possible, worst first, and what is likely where nothing conflicts.
-fn likely(
-    findings: &Findings,
-    possible: &Possible,
-    judge: &mut Judge,
-) -> (Option<Likely>, Vec<Class>) {
-    let weights = prior::weights(findings);
+fn likely(weights: &[f64], possible: &Possible, judge: &mut Judge) -> (Option<Likely>, Vec<Class>) {
     let mut shares = [0.0; Class::ALL.len()];
     let mut there = [false; Class::ALL.len()];
     for (id, _) in possible.considered.iter() {
