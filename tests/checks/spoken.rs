@@ -3,9 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use coldchassis_core::inspection::{
-    Findings, Judge, Question, Shape, ValueId, Verdict, assess, conflict_sentences, next_or_stop,
-    not_checked, permission, read_findings, reason, rests_on_sentences, tag_line,
-    worst_state_sentence,
+    Findings, Judge, Question, Shape, ValueId, Verdict, after_faults, assess, conflict_sentences,
+    next_or_stop, not_checked, permission, read_findings, reason, rests_on_sentences, standing,
+    supply_sentence, tag_line, worst_state_sentence,
 };
 use coldchassis_core::supply::Supply;
 use coldchassis_core::words::{Argument, Message, Words};
@@ -74,7 +74,10 @@ fn answer(question: Question, rng: &mut ChaCha8Rng) -> Value {
 fn messages(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let mut all = vec![tag_line(verdict)];
     all.extend(reason(findings, verdict));
-    all.extend(permission(verdict));
+    all.extend(permission(findings, verdict));
+    all.extend(standing(verdict));
+    all.extend(after_faults(verdict));
+    all.extend(supply_sentence(findings, verdict));
     all.push(next_or_stop(verdict));
     all.extend(rests_on_sentences(verdict));
     all.extend(conflict_sentences(verdict));

@@ -14,6 +14,8 @@ mod files;
 mod inspecting;
 #[path = "workbench/pace.rs"]
 mod pace;
+#[path = "workbench/permission.rs"]
+mod permission;
 #[path = "workbench/refusals.rs"]
 mod refusals;
 #[path = "workbench/sequences.rs"]

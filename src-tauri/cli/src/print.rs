@@ -55,13 +55,13 @@ pub fn tag(tag: &Tag, words: &Words) -> String {
     };
     section(None, &tag.conflicts, "! ");
     section(None, &tag.reason, "");
-    let worst: Vec<String> = tag.current.iter().chain(&tag.state).cloned().collect();
-    let worst: Vec<String> =
-        std::iter::once(worst.join("  ")).filter(|line| !line.is_empty()).collect();
-    let worst: Vec<String> = worst.into_iter().chain(tag.severity.clone()).collect();
-    section(Some("tag-worst"), &worst, "  ");
+    let worst = tag.after.iter().chain(&tag.current).chain(&tag.state);
+    let worst = worst.cloned().collect::<Vec<_>>().join("  ");
+    let worst = [(!worst.is_empty()).then_some(worst), tag.severity.clone(), tag.supply.clone()];
+    section(Some("tag-worst"), &worst.into_iter().flatten().collect::<Vec<_>>(), "  ");
     section(None, &tag.could_be.iter().chain(&tag.likely).cloned().collect::<Vec<_>>(), "");
-    section(Some("tag-permission"), &tag.permission, "  - ");
+    let allowed: Vec<String> = tag.permission.iter().chain(&tag.standing).cloned().collect();
+    section(Some("tag-permission"), &allowed, "  - ");
     section(Some("tag-cautions"), &tag.overlays, "  - ");
     section(Some("tag-next"), std::slice::from_ref(&tag.next), "  ");
     section(Some("tag-rests-on"), &tag.rests_on, "  - ");

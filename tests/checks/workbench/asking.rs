@@ -135,3 +135,68 @@ fn readings_are_listed_with_their_unit() {
         assert_eq!(finding.question, None);
     }
 }
+
+#[test]
+fn findings_stand_in_the_order_of_the_questions() {
+    let record = Record::fixed();
+    let mut door = record.open();
+    let id = begin(&mut door, &["outside"]);
+    door.set_reading(id, "ohms_a_b_on", json!(120)).unwrap();
+    door.set_value(id, "line_capacitor", json!({"farads": 4.7e-8})).unwrap();
+    door.set_tubes(id, json!(["12SA7"])).unwrap();
+    door.answer(id, "earth_lift", json!("absent")).unwrap();
+    let view = door.answer(id, "plug", json!("three_pins")).unwrap();
+    let wanted = [
+        "answers.plug",
+        "answers.earth_lift",
+        "tubes",
+        "values.line_capacitor",
+        "readings.ohms_a_b_on",
+    ];
+    assert_eq!(paths(&view), wanted);
+}
+
+#[test]
+fn an_inspection_only_begun_hides_nothing_and_earlier_ones_stay_in_reach() {
+    let record = Record::stepping(1000);
+    let mut door = record.open();
+    let first = begin(&mut door, &["outside"]);
+    let unit = door.answer(first, "plug", json!("battery_only")).unwrap().unit;
+    let second = door.start_inspection(unit.id, &["outside".to_owned()]).unwrap();
+    let others: Vec<_> = second.others.iter().map(|other| other.unit.inspection).collect();
+    assert_eq!(others, [Some(first)]);
+    assert_eq!(second.others.first().unwrap().unit.treat_as.as_deref(), Some("no_line"));
+    assert!(!second.can_undo, "nothing was done in it yet");
+    let listed = door.units(None).unwrap();
+    assert_eq!(
+        listed.first().unwrap().inspection,
+        Some(first),
+        "it is empty: a slip of the finger"
+    );
+    assert_eq!(listed.first().unwrap().treat_as.as_deref(), Some("no_line"));
+    door.answer(second.id, "plug", json!("three_pins")).unwrap();
+    assert_eq!(door.units(None).unwrap().first().unwrap().inspection, Some(second.id));
+    let back = door.inspection(first).unwrap();
+    let others: Vec<_> = back.others.iter().map(|other| other.unit.inspection).collect();
+    assert_eq!(others, [Some(second.id)]);
+    assert!(back.can_undo);
+}
+
+#[test]
+fn undo_is_offered_exactly_where_it_does_something() {
+    let record = Record::fixed();
+    let mut door = record.open();
+    let id = begin(&mut door, &["outside"]);
+    assert!(!door.inspection(id).unwrap().can_undo, "the making of a unit is not undone");
+    let supply = json!({"volts": 230, "hertz": 50});
+    assert!(door.set_supply(id, supply).unwrap().can_undo);
+    assert!(door.answer(id, "plug", json!("three_pins")).unwrap().can_undo);
+    assert!(door.withdraw(id, "answers.plug").unwrap().can_undo, "the only finding is gone");
+    let mut undone = 0;
+    while door.inspection(id).unwrap().can_undo {
+        assert!(door.undo(id).unwrap().is_some());
+        undone += 1;
+    }
+    assert_eq!(undone, 3);
+    assert_eq!(door.undo(id).unwrap(), None);
+}

@@ -189,7 +189,9 @@ impl Found {
         let said: Tag = tag(&findings, &verdict, door.words());
         assert_eq!(view.tag, said, "{file}");
         assert_eq!(view.supply, findings.supply, "{file}");
-        let shown: Vec<&str> = view.findings.iter().map(|found| found.path.as_str()).collect();
+        // In which order they stand is checked where findings are listed.
+        let mut shown: Vec<&str> = view.findings.iter().map(|found| found.path.as_str()).collect();
+        shown.sort_unstable();
         let known: Vec<&str> = self.findings.keys().map(String::as_str).collect();
         assert_eq!(shown, known, "{file}");
     }

@@ -175,7 +175,7 @@ fn every_supply_to_choose_is_in_words_and_is_taken() {
     let mut door = record.open();
     let inspection = begin(&mut door, &[]);
     let presets = presets(&Words::of("en"));
-    assert!(presets.len() > 5);
+    assert!(presets.len() >= 5, "the outlets of today");
     for preset in presets {
         assert!(!is_no_text(&preset.text) && preset.text.contains(' '), "{preset:?}");
         let supply = serde_json::to_value(preset.supply).unwrap();

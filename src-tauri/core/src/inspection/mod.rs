@@ -11,10 +11,12 @@ mod findings;
 mod judge;
 mod next;
 mod overlay;
+mod permission;
 mod prior;
 mod reach;
 mod reason;
 mod set;
+mod unchecked;
 mod verdict;
 
 pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
@@ -27,9 +29,11 @@ pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading, 
 pub use judge::Judge;
 pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
+pub use permission::{permission, standing};
 pub use reason::{
-    cautions_to_look_at, class_inline, conflict_sentences, next_or_stop, not_checked, permission,
-    reason, rests_on_sentences, severity_words, shown_worst, tag_line, worst_state_sentence,
+    after_faults, class_inline, conflict_sentences, next_or_stop, reason, rests_on_sentences,
+    severity_words, shown_worst, supply_sentence, tag_line, worst_state_sentence,
 };
 pub use set::ArrangementSet;
+pub use unchecked::{cautions_to_look_at, not_checked};
 pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};

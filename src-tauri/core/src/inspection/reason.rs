@@ -5,12 +5,13 @@ use crate::body::Path;
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{Class, Worst, severity};
 use crate::supply::Feed;
-use crate::words::{Message, milliamperes};
+use crate::words::{Message, hertz, milliamperes, volts};
 
-use super::bank::{Access, Question, Role};
+use super::bank::{Access, Question};
 use super::findings::Findings;
 use super::next::Step;
-use super::overlay::OverlayId;
+use super::permission::holds_back;
+use super::unchecked::not_checked;
 use super::verdict::{Basis, Verdict};
 
 /// The tag's line: class with its basis.
@@ -56,9 +57,9 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
                 .message("fault", fault_words(worst.faults))
         }
     };
-    // The best that is ever said: not over readings nobody has weighed or a caution against power.
+    // The best that is ever said: not where something forbids power, whatever the class.
     let best = matches!(verdict.treat_as, Class::TwoFaults | Class::NoLine);
-    if best && findings.readings.is_empty() && !is_power_forbidden(verdict) {
+    if best && holds_back(findings, verdict).is_empty() {
         let unchecked = not_checked(findings);
         vec![main, Message::new("no-shock-path").list("not_checked", unchecked)]
     } else {
@@ -66,24 +67,31 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     }
 }
 
-/// Whether a caution beside the class says not to power it, whatever the class.
-fn is_power_forbidden(verdict: &Verdict) -> bool {
-    verdict.overlays.iter().any(|overlay| {
-        matches!(
-            overlay.id,
-            OverlayId::LineOnEarth
-                | OverlayId::DamagedCord
-                | OverlayId::FilterCapacitors
-                | OverlayId::WrongSupply
-        )
-    })
-}
-
 /// The worst case where its current says something: not for a unit without a line side, nor for one
 /// that is live because it would put the supply on the earth wire.
 pub fn shown_worst(verdict: &Verdict) -> Option<&Worst> {
     let on_earth = verdict.treat_as == Class::Live && verdict.worst.milliamperes < LIVE_MA;
     (verdict.worst.state.is_some() && !on_earth).then_some(&verdict.worst)
+}
+
+/// How many faults the worst current takes; nothing where it flows as found.
+pub fn after_faults(verdict: &Verdict) -> Option<Message> {
+    match shown_worst(verdict)?.faults.faults().count() {
+        0 => None,
+        1 => Some(Message::new("after-one-fault")),
+        _ => Some(Message::new("after-two-faults")),
+    }
+}
+
+/// The supply that the worst current is worked out for.
+pub fn supply_sentence(findings: &Findings, verdict: &Verdict) -> Option<Message> {
+    shown_worst(verdict)?;
+    let supply = findings.supply;
+    let message = Message::new("tag-supply")
+        .text("volts", volts(supply.volts))
+        .text("hertz", hertz(supply.hertz))
+        .text("highest", volts(supply.volts_max));
+    Some(message)
 }
 
 /// What the worst current does to a person; nothing for a unit without a line side.
@@ -156,22 +164,6 @@ fn state_sentence(worst: &Worst, feed: Feed) -> Option<Message> {
     })
 }
 
-/// What may be done now; local codes come first.
-pub fn permission(verdict: &Verdict) -> Vec<Message> {
-    let id = match (verdict.treat_as, verdict.basis) {
-        (Class::Live, Basis::Shown) => "permission-live-shown".to_owned(),
-        (Class::Live, Basis::NotRuledOut) => "permission-live-not_ruled_out".to_owned(),
-        _ if is_power_forbidden(verdict) => "permission-cautions-first".to_owned(),
-        (class, _) => format!("permission-{}", class.id()),
-    };
-    let mut messages = vec![Message::new(id)];
-    if !matches!(verdict.treat_as, Class::NoLine) {
-        messages.push(Message::new("permission-limiters"));
-    }
-    messages.push(Message::new("permission-codes"));
-    messages
-}
-
 /// The next step as a sentence, the one that parts the most in the least time, or why there is none.
 pub fn next_or_stop(verdict: &Verdict) -> Message {
     match (verdict.next, verdict.further) {
@@ -224,60 +216,5 @@ pub fn conflict_sentences(verdict: &Verdict) -> Vec<Message> {
             let findings = conflict.iter().map(words).collect();
             Message::new("conflict-look-again").list("findings", findings)
         })
-        .collect()
-}
-
-/// What nobody has looked at, and what was looked at but not weighed; never empty.
-pub fn not_checked(findings: &Findings) -> Vec<Message> {
-    let inside_looked = findings.answers.iter().any(|(question, answer)| {
-        answer.is_known() && question.entry().access == [Access::CoverOff]
-    });
-    let batteries = findings.says(Question::Plug, "battery_only");
-    let unswitched = inside_looked && findings.known(Question::SwitchLeg).is_none();
-    let unread = findings.values.is_empty() && !batteries;
-    let tubes = if findings.tubes.is_empty() { "not-checked-tubes" } else { "not-weighed-tubes" };
-    let readings =
-        if findings.readings.is_empty() { "not-checked-readings" } else { "not-weighed-readings" };
-    [
-        (findings.says(Question::Plug, "outside_supply"), "not-checked-supply"),
-        (!inside_looked, "not-checked-inside"),
-        (true, readings),
-        (unswitched && !batteries, "not-checked-switch_wiring"),
-        (metal_untraced(findings), "not-checked-metal"),
-        (aerial_beside_metal(findings), "not-checked-aerial"),
-        (unread, "not-checked-values"),
-        (true, tubes),
-        (true, "not-checked-hidden"),
-    ]
-    .into_iter()
-    .filter(|(is_so, _)| *is_so)
-    .map(|(_, id)| Message::new(id))
-    .collect()
-}
-
-/// One reach is judged at a time: bare metal hides what an aerial terminal beside it could carry.
-fn aerial_beside_metal(findings: &Findings) -> bool {
-    let bare = findings.known(Question::BareMetal).is_some()
-        && !findings.says(Question::BareMetal, "none_anywhere");
-    let touchable = bare || findings.says(Question::Back, "missing");
-    touchable && findings.says(Question::Terminals, "aerial_or_earth")
-}
-
-/// Bare metal counts as on the chassis until it is traced; say so where nobody has.
-fn metal_untraced(findings: &Findings) -> bool {
-    let bare = findings.known(Question::BareMetal).is_some()
-        && !findings.says(Question::BareMetal, "none_anywhere");
-    bare && findings.known(Question::MetalJoined).is_none()
-}
-
-/// The cautions of looking further that nobody has answered yet.
-pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
-    let access: Vec<Access> = findings.access.iter().copied().collect();
-    Question::ALL
-        .iter()
-        .copied()
-        .filter(|question| question.entry().role == Role::Overlay)
-        .filter(|question| question.may_be_asked(&access))
-        .filter(|question| !findings.answers.contains_key(question))
         .collect()
 }

@@ -84,7 +84,7 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     let could_be = judge.best_over(set);
     let agree = treat_as == could_be && !possible.is_conflict();
     let weights = prior::weights(findings);
-    let (likely, classes) = likely(&weights, &possible, judge);
+    let (likely, classes) = likely(&weights, &possible, judge, could_be);
     let range = (treat_as, could_be);
     let next = next::step(findings, &weights, &possible, judge, range);
     let further = match next {
@@ -114,15 +114,26 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
 }
 
 /// The classes still possible, worst first, and what is likely where nothing conflicts.
-fn likely(weights: &[f64], possible: &Possible, judge: &mut Judge) -> (Option<Likely>, Vec<Class>) {
+fn likely(
+    weights: &[f64],
+    possible: &Possible,
+    judge: &mut Judge,
+    could_be: Class,
+) -> (Option<Likely>, Vec<Class>) {
     let mut shares = [0.0; Class::ALL.len()];
     let mut there = [false; Class::ALL.len()];
-    for (id, _) in possible.considered.iter() {
-        // What to act on goes by the worst end of values, what is likely by the usual ones.
-        if let Some(there) = there.get_mut(judge.worst_class(id) as usize) {
+    let mut mark = |class: Class| {
+        if let Some(there) = there.get_mut(class as usize) {
             *there = true;
         }
-        if let Some(share) = shares.get_mut(judge.usual_class(id) as usize) {
+    };
+    mark(could_be);
+    for (id, _) in possible.considered.iter() {
+        // What to act on goes by the worst end of values, what is likely by the usual ones.
+        let usual = judge.usual_class(id);
+        mark(judge.worst_class(id));
+        mark(usual);
+        if let Some(share) = shares.get_mut(usual as usize) {
             *share += weights.get(usize::from(id.0)).copied().unwrap_or_default();
         }
     }

@@ -8,6 +8,9 @@ use crate::figure::{Mark, Source};
 pub struct Preset {
     /// The id; the message `preset-<id>` names it for a person.
     pub id: &'static str,
+    /// An outlet of today gives it; else it stands on old rating plates only, and its highest voltage is
+    /// lower than what is behind the outlets there now.
+    pub of_outlet: bool,
     /// The supply.
     pub supply: Supply,
     /// Where its highest voltage comes from.
@@ -24,7 +27,12 @@ const fn preset(
     source: Source,
     mark: Mark,
 ) -> Preset {
-    Preset { id, supply: Supply { volts, hertz, volts_max, feed: Feed::Direct }, source, mark }
+    let supply = Supply { volts, hertz, volts_max, feed: Feed::Direct };
+    Preset { id, of_outlet: true, supply, source, mark }
+}
+
+const fn of_plates(preset: Preset) -> Preset {
+    Preset { of_outlet: false, ..preset }
 }
 
 /// All presets: today's supplies first, then those printed on old rating plates.
@@ -35,9 +43,8 @@ pub const PRESETS: [Preset; 8] = [
     preset("240v_50hz", 240.0, 254.4, 50.0, Source::Iec60038, Mark::Verified),
     preset("100v_50hz", 100.0, 107.0, 50.0, Source::Iec60038, Mark::MemoryHigh),
     preset("100v_60hz", 100.0, 107.0, 60.0, Source::Iec60038, Mark::MemoryHigh),
-    // Plates of the 1930s to the 1960s, with the range of their time. Where today's outlet is behind
-    // them, the 120 V preset is the one to choose.
-    preset("110v_60hz", 110.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
-    preset("115v_60hz", 115.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
-    preset("117v_60hz", 117.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium),
+    // Plates of the 1930s to the 1960s, with the range of their time.
+    of_plates(preset("110v_60hz", 110.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium)),
+    of_plates(preset("115v_60hz", 115.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium)),
+    of_plates(preset("117v_60hz", 117.0, 125.0, 60.0, Source::TypicalValues, Mark::MemoryMedium)),
 ];

@@ -12,7 +12,7 @@ use crate::fields::FieldError;
 use crate::inspection::{
     CANT_TELL, Question, ReadingId, ValueId, read_answer, read_findings, read_reading, read_value,
 };
-use crate::store::{Change, Event, Scope, Verdict};
+use crate::store::{Change, Verdict};
 use crate::words::Message;
 
 /// The longest name or place.
@@ -271,46 +271,6 @@ impl Workbench {
     pub fn set_place(&mut self, inspection: Uuid, place: &str) -> Result<InspectionView, Problem> {
         let place = text("place", place)?;
         self.set(inspection, Change::UnitPlace(place))
-    }
-
-    /// Takes back the last thing done to the unit on this device; nothing where there is none, and never
-    /// the start of an inspection or the unit itself.
-    ///
-    /// # Errors
-    /// There is no such inspection, or the record cannot be written.
-    pub fn undo(&mut self, inspection: Uuid) -> Result<Option<InspectionView>, Problem> {
-        let (found, _) = self.find(inspection)?;
-        let Some((scope, next)) = self.last_action(found.unit, inspection)? else {
-            return Ok(None);
-        };
-        let starts = |event: &Event| {
-            event.intent == next
-                && matches!(event.typed(), Change::InspectionStarted | Change::UnitCreated { .. })
-        };
-        if self.store.events(found.unit)?.iter().any(starts) {
-            return Ok(None);
-        }
-        let stamp = self.stamp();
-        match self.store.undo(&stamp, scope, &mut self.around.ids)? {
-            None => Ok(None),
-            Some(_) => self.settled(inspection).map(Some),
-        }
-    }
-
-    /// The last action on an inspection or on its unit's own facts, such as the supply, and where to
-    /// find it; what was done to another inspection stays.
-    fn last_action(&self, unit: Uuid, inspection: Uuid) -> Result<Option<(Scope, Uuid)>, Problem> {
-        let device = &self.around.device;
-        let whole = Scope { unit, inspection: None };
-        let Some(last) = self.store.next_undo(whole, device)? else { return Ok(None) };
-        let elsewhere = |event: &Event| {
-            event.intent == last && event.inspection.is_some_and(|other| other != inspection)
-        };
-        if !self.store.events(unit)?.iter().any(elsewhere) {
-            return Ok(Some((whole, last)));
-        }
-        let here = Scope { unit, inspection: Some(inspection) };
-        Ok(self.store.next_undo(here, device)?.map(|last| (here, last)))
     }
 
     pub(super) fn set(

@@ -29,6 +29,22 @@ pub struct FindingView {
     pub at: i64,
 }
 
+/// Findings in the order of the bank, then tubes, values and readings.
+pub(super) fn in_order(kept: &[Finding]) -> impl Iterator<Item = &Finding> {
+    let place = |finding: &&Finding| match finding.key.split_once('.') {
+        Some(("answers", id)) => {
+            (0, Question::ALL.iter().position(|question| question.id() == id).unwrap_or(usize::MAX))
+        }
+        Some(("values" | "left_open", _)) => (2, 0),
+        Some(_) => (3, 0),
+        None => (1, 0),
+    };
+    let mut kept: Vec<&Finding> = kept.iter().collect();
+    // Stable: within a group the record's own order stays.
+    kept.sort_by_key(place);
+    kept.into_iter()
+}
+
 pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -> FindingView {
     let question = kept.key.strip_prefix("answers.").and_then(Question::of);
     let name = match (question, kept.key.split_once('.')) {

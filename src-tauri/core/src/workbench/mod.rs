@@ -14,6 +14,7 @@ mod photos;
 mod question_views;
 mod session;
 mod tag;
+mod undo;
 mod views;
 
 pub use commands::NewUnit;
@@ -29,4 +30,4 @@ pub use photos::PhotoView;
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};
 pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};
-pub use views::{InspectionView, PresetView, UnitView, presets};
+pub use views::{InspectionView, OtherView, PresetView, UnitView, presets};

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::commands::text;
 use super::error::Problem;
-use super::views::{InspectionView, UnitView, inspection_view, unit_view};
+use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
 use crate::inspection::{Findings, Judge, ValueId, assess, read_findings};
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
@@ -71,13 +71,44 @@ impl Workbench {
     }
 
     fn unit_line(&self, unit: &Unit) -> Result<UnitView, Problem> {
-        match self.store.latest_inspection(unit.id)? {
-            None => Ok(unit_view(unit, None, None)),
-            Some(inspection) => {
-                let kept = self.store.latest_verdict(inspection.id)?;
-                Ok(unit_view(unit, Some(&inspection), kept.as_ref()))
+        let inspection = self.last_with_something(unit.id)?;
+        let kept = inspection.as_ref().map(|last| self.store.latest_verdict(last.id));
+        Ok(unit_view(unit, inspection.as_ref(), kept.transpose()?.flatten().as_ref()))
+    }
+
+    /// The last inspection that anything was found in: one that was only begun, as by a slip of the
+    /// finger, must not hide what is known of the unit.
+    fn last_with_something(&self, unit: Uuid) -> Result<Option<Inspection>, Problem> {
+        let all = self.store.inspections(unit)?;
+        if let [newest, _, ..] = all.as_slice() {
+            for inspection in &all {
+                if self.has_something(inspection.id)? {
+                    return Ok(Some(inspection.clone()));
+                }
+            }
+            return Ok(Some(newest.clone()));
+        }
+        Ok(all.into_iter().next())
+    }
+
+    fn has_something(&self, inspection: Uuid) -> Result<bool, Problem> {
+        let found = !self.store.findings(inspection)?.is_empty();
+        Ok(found || !self.store.photos(inspection)?.is_empty())
+    }
+
+    /// The other inspections of a unit that anything was found in, newest first.
+    fn others(&self, inspection: &Inspection, unit: &Unit) -> Result<Vec<OtherView>, Problem> {
+        let mut others = Vec::new();
+        for other in self.store.inspections(unit.id)? {
+            if other.id != inspection.id && self.has_something(other.id)? {
+                let kept = self.store.latest_verdict(other.id)?;
+                others.push(OtherView {
+                    at: other.started_at,
+                    unit: unit_view(unit, Some(&other), kept.as_ref()),
+                });
             }
         }
+        Ok(others)
     }
 
     /// An inspection as it stands: what was found, the verdict, what to ask next.
@@ -109,7 +140,9 @@ impl Workbench {
         let line = unit_view(unit, Some(inspection), last.as_ref());
         let photos = self.photo_views(inspection.id)?;
         let view = inspection_view(line, &findings, &verdict, &kept, &self.words);
-        Ok(InspectionView { photos, ..view })
+        let can_undo = self.undoable(inspection)?.is_some();
+        let others = self.others(inspection, unit)?;
+        Ok(InspectionView { photos, can_undo, others, ..view })
     }
 
     /// The findings of an inspection, put together from the record.

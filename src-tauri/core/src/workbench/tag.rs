@@ -4,9 +4,9 @@ use serde::Serialize;
 
 use crate::hazard::{Class, Signal};
 use crate::inspection::{
-    Basis, Findings, OverlayId, Verdict, class_inline, conflict_sentences, next_or_stop,
-    not_checked, permission, reason, rests_on_sentences, severity_words, shown_worst, tag_line,
-    worst_state_sentence,
+    Basis, Findings, OverlayId, Verdict, after_faults, class_inline, conflict_sentences,
+    next_or_stop, not_checked, permission, reason, rests_on_sentences, severity_words, shown_worst,
+    standing, supply_sentence, tag_line, worst_state_sentence,
 };
 use crate::words::{Message, Words, milliamperes, percent};
 
@@ -25,6 +25,10 @@ pub struct Tag {
     pub reason: Vec<String>,
     /// The worst touch current with its unit; nothing for a unit without a line side.
     pub current: Option<String>,
+    /// How many faults it takes; nothing where it flows as found.
+    pub after: Option<String>,
+    /// The supply it is worked out for.
+    pub supply: Option<String>,
     /// The state it holds in.
     pub state: Option<String>,
     /// What such a current does to a person.
@@ -37,6 +41,8 @@ pub struct Tag {
     pub likely: Option<String>,
     /// What may be done now.
     pub permission: Vec<String>,
+    /// What holds besides, whatever the class.
+    pub standing: Vec<String>,
     /// What to look at next, or that nothing is left.
     pub next: String,
     /// What to look at again.
@@ -61,6 +67,8 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
         current: shown_worst(verdict).map(|worst| milliamperes(worst.milliamperes)),
+        after: after_faults(verdict).as_ref().map(say),
+        supply: supply_sentence(findings, verdict).as_ref().map(say),
         state: shown_worst(verdict)
             .and_then(|worst| worst_state_sentence(worst, findings.supply.feed))
             .as_ref()
@@ -71,7 +79,8 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
             say(&Message::new("could-be").message("class", class_inline(verdict.could_be)))
         }),
         likely: likely(verdict, words),
-        permission: say_all(permission(verdict)),
+        permission: say_all(permission(findings, verdict)),
+        standing: say_all(standing(verdict)),
         next: say(&next_or_stop(verdict)),
         conflicts: conflicts(verdict, words),
         overlays: overlays(verdict, words),

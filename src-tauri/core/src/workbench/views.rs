@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use uuid::Uuid;
 
 use super::file_views::AssessView;
-use super::finding_view::{FindingView, finding_view};
+use super::finding_view::{FindingView, finding_view, in_order};
 use super::photos::PhotoView;
 use super::question_views::{QuestionView, also, hints, step_view};
 use super::tag::{Tag, tag};
@@ -58,6 +58,10 @@ pub struct InspectionView {
     pub findings: Vec<FindingView>,
     /// The photos, in the order in which they were added.
     pub photos: Vec<PhotoView>,
+    /// Something was done on this device that an undo takes back.
+    pub can_undo: bool,
+    /// The other inspections of the unit, newest first.
+    pub others: Vec<OtherView>,
     /// The verdict for scripts.
     pub verdict: AssessView,
     /// The verdict for people.
@@ -74,6 +78,16 @@ pub struct InspectionView {
     pub hints: Vec<QuestionView>,
 }
 
+/// Another inspection of the same unit.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct OtherView {
+    /// When it began, UTC milliseconds.
+    #[ts(type = "number")]
+    pub at: i64,
+    /// The unit with that inspection's class.
+    pub unit: UnitView,
+}
+
 /// A supply to choose.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct PresetView {
@@ -85,10 +99,11 @@ pub struct PresetView {
     pub supply: Supply,
 }
 
-/// The supplies to choose from.
+/// The supplies to choose from: what a unit is plugged into, not what its plate says.
 pub fn presets(words: &Words) -> Vec<PresetView> {
     PRESETS
         .iter()
+        .filter(|preset| preset.of_outlet)
         .map(|preset| PresetView {
             id: preset.id,
             text: words.say_id(&format!("preset-{}", preset.id)),
@@ -140,8 +155,10 @@ pub(super) fn inspection_view(
         id: unit.inspection.unwrap_or_default(),
         supply: findings.supply,
         access: findings.access.iter().map(|access| access.id()).collect(),
-        findings: kept.iter().map(|kept| finding_view(kept, findings, words)).collect(),
+        findings: in_order(kept).map(|kept| finding_view(kept, findings, words)).collect(),
         photos: Vec::new(),
+        can_undo: false,
+        others: Vec::new(),
         verdict: AssessView::from(verdict),
         tag: tag(findings, verdict, words),
         classes: verdict.classes.clone(),

@@ -13,7 +13,7 @@ answer-plug-battery_only = No cord and no inlet: battery only
 answer-plug-outside_supply = A separate supply feeds it
 answer-plug-no_plug = Cord or plug cut off or missing
 
-answer-bare_metal-none_anywhere = None anywhere: every place ticked
+answer-bare_metal-none_anywhere = None anywhere
 answer-bare_metal-screws_or_shafts = Screws, grub screws or shafts
 answer-bare_metal-panel_or_cabinet = Panel, trim, grille, turntable or cabinet
 answer-bare_metal-instrument_jack = Instrument or microphone jack

@@ -82,6 +82,10 @@ permission-one_fault = Only while somebody stays with it, behind a GFCI/RCD, and
 permission-two_faults = Use a tested outlet. Check the cord, plug, earth wire and covers again every year.
 permission-no_line = Nothing in it is fed from the wall. Check its battery, or its supply as a unit of its own.
 permission-cautions-first = Do not power it until the cautions below are settled.
+permission-tingle = Do not power it until it is found why somebody felt a tingle: current has already gone through a person.
+permission-readings = Do not power it until a qualified person has weighed your meter readings. They are kept, but this verdict does not use them yet.
+# $findings is a list of finding messages.
+permission-look-first = Before anything else, look at { $findings }.
 permission-limiters = Series lamps and variable autotransformers limit the current into a fault. They do not prevent a shock.
 permission-codes = Local codes come first, wherever they ask for more.
 
@@ -108,10 +112,16 @@ not-weighed-readings = your meter readings: they are kept, but not used yet
 not-weighed-tubes = the list of tubes: it is kept, but not used yet
 not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
 next-step = Next: { $question }
-next-step-cover_off = Nothing left to see from here can better this verdict. Soonest with the cover off, by somebody who may: { $question }
-next-step-cover_off-or-meter = Nothing left to see from here can better this verdict. Soonest with the cover off or a meter, by somebody who may: { $question }
-nothing-left = Nothing left to answer can better this verdict.
+next-step-cover_off = What you may look at now cannot improve this verdict. Soonest with the cover off, by somebody who may: { $question }
+next-step-cover_off-or-meter = What you may look at now cannot improve this verdict. Soonest with the cover off or a meter, by somebody who may: { $question }
+nothing-left = Nothing left to answer can improve this verdict.
 nothing-left-conflict = Mend the findings that cannot all be true first.
+
+## Beside the worst current
+
+after-one-fault = After one fault
+after-two-faults = After two faults
+tag-supply = Worked out for { $volts }, { $hertz }, at up to { $highest }.
 
 ## States: these fill $plug, $switch and $selector
 

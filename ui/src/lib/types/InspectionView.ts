@@ -2,6 +2,7 @@
 import type { AssessView } from "./AssessView.js";
 import type { Class } from "./Class.js";
 import type { FindingView } from "./FindingView.js";
+import type { OtherView } from "./OtherView.js";
 import type { PhotoView } from "./PhotoView.js";
 import type { QuestionView } from "./QuestionView.js";
 import type { Supply } from "./Supply.js";
@@ -36,6 +37,14 @@ findings: Array<FindingView>,
  * The photos, in the order in which they were added.
  */
 photos: Array<PhotoView>, 
+/**
+ * Something was done on this device that an undo takes back.
+ */
+can_undo: boolean, 
+/**
+ * The other inspections of the unit, newest first.
+ */
+others: Array<OtherView>, 
 /**
  * The verdict for scripts.
  */

@@ -31,6 +31,14 @@ reason: Array<string>,
  */
 current: string | null, 
 /**
+ * How many faults it takes; nothing where it flows as found.
+ */
+after: string | null, 
+/**
+ * The supply it is worked out for.
+ */
+supply: string | null, 
+/**
  * The state it holds in.
  */
 state: string | null, 
@@ -54,6 +62,10 @@ likely: string | null,
  * What may be done now.
  */
 permission: Array<string>, 
+/**
+ * What holds besides, whatever the class.
+ */
+standing: Array<string>, 
 /**
  * What to look at next, or that nothing is left.
  */

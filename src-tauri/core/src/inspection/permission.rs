@@ -1,0 +1,71 @@
+//! What may be done now. Local codes come first.
+
+use super::bank::Question;
+use super::findings::Findings;
+use super::overlay::OverlayId;
+use super::verdict::{Basis, Verdict};
+use crate::hazard::Class;
+use crate::words::Message;
+
+/// What may be done now, the first first.
+pub fn permission(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
+    let id = match (verdict.treat_as, verdict.basis) {
+        (Class::Live, Basis::Shown) => "permission-live-shown".to_owned(),
+        (Class::Live, Basis::NotRuledOut) => "permission-live-not_ruled_out".to_owned(),
+        (class, _) => {
+            let held_back = holds_back(findings, verdict);
+            if !held_back.is_empty() {
+                return held_back;
+            }
+            format!("permission-{}", class.id())
+        }
+    };
+    look_first(findings, verdict).into_iter().chain([Message::new(id)]).collect()
+}
+
+/// What holds for every unit with a line side, whatever the class.
+pub fn standing(verdict: &Verdict) -> Vec<Message> {
+    let limiters = !matches!(verdict.treat_as, Class::NoLine);
+    let limiters = limiters.then(|| Message::new("permission-limiters"));
+    limiters.into_iter().chain([Message::new("permission-codes")]).collect()
+}
+
+/// What forbids power whatever the class, or speaks against the class: empty where nothing does.
+pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
+    [
+        (is_power_forbidden(verdict), "permission-cautions-first"),
+        // Current has gone through a person: whatever explains it may not be among the answers.
+        (findings.says(Question::Tingle, "reported"), "permission-tingle"),
+        // Nobody has weighed them yet, and any of them may contradict the class.
+        (!findings.readings.is_empty(), "permission-readings"),
+    ]
+    .into_iter()
+    .filter(|(is_so, _)| *is_so)
+    .map(|(_, id)| Message::new(id))
+    .collect()
+}
+
+/// Whether a caution beside the class says not to power it, whatever the class.
+fn is_power_forbidden(verdict: &Verdict) -> bool {
+    verdict.overlays.iter().any(|overlay| {
+        matches!(
+            overlay.id,
+            OverlayId::LineOnEarth
+                | OverlayId::DamagedCord
+                | OverlayId::FilterCapacitors
+                | OverlayId::WrongSupply
+        )
+    })
+}
+
+/// What would forbid power and can be seen from outside, where nobody has looked: not looking must not
+/// give the kinder tag.
+fn look_first(findings: &Findings, verdict: &Verdict) -> Option<Message> {
+    if matches!(verdict.treat_as, Class::Live | Class::NoLine) {
+        return None;
+    }
+    let cord = findings.known(Question::Cord).is_none().then_some("finding-cord");
+    let rated = findings.rated.is_none().then_some("finding-value-rated");
+    let open: Vec<Message> = [cord, rated].into_iter().flatten().map(Message::new).collect();
+    (!open.is_empty()).then(|| Message::new("permission-look-first").list("findings", open))
+}
