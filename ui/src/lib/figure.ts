@@ -6,19 +6,27 @@ export type Figure = { value: number } | { wrong: 'empty' | 'unreadable' | 'pref
 
 const PREFIXES: Record<Unit, Record<string, number>> = {
   // "mF" and "mmF" on old parts mean µF and pF: too easy to misread, so m is not taken.
-  farads: { p: 1e-12, n: 1e-9, u: 1e-6, µ: 1e-6, μ: 1e-6 },
-  ohms: { '': 1, r: 1, k: 1e3, m: 1e6 },
+  farads: { p: 1e-12, P: 1e-12, n: 1e-9, N: 1e-9, u: 1e-6, U: 1e-6, µ: 1e-6, μ: 1e-6 },
+  // A small m is a thousandth, and on a meter that is common: only M is a million.
+  ohms: { '': 1, R: 1, r: 1, k: 1e3, K: 1e3, M: 1e6 },
 };
 const UNIT_SIGNS = /(farads?|f|ohms?|ω|Ω)$/iu;
+/** As printed on old parts: MFD for µF, MMFD for pF (common practice, from memory). */
+const OLD_MARKS: [RegExp, string][] = [
+  [/(mmfd?|uufd?|µµfd?|μμfd?)$/iu, 'p'],
+  [/mfd$/iu, 'u'],
+];
 
-/** Reads a figure such as `0.047u`, `47n`, `47 nF`, `220k` or `4k7`. */
+/** Reads a figure such as `0.047u`, `47n`, `47 nF`, `.05 MFD`, `220k` or `4k7`. */
 export function readFigure(text: string, unit: Unit): Figure {
-  const written = text.trim().replace(',', '.').replace(/\s+/g, '').replace(UNIT_SIGNS, '');
+  const plain = text.trim().replace(',', '.').replace(/\s+/g, '');
+  const old = unit === 'farads' ? OLD_MARKS.find(([mark]) => mark.test(plain)) : undefined;
+  const written = old ? plain.replace(...old) : plain.replace(UNIT_SIGNS, '');
   if (written === '') return { wrong: 'empty' };
   const between = /^(\d+)([a-zµμ])(\d+)$/iu.exec(written);
   const after = /^(\d*\.?\d+|\d+\.)([a-zµμ]?)$/iu.exec(written);
   const number = between ? Number(`${between[1]}.${between[3]}`) : Number(after?.[1]);
-  const prefix = (between?.[2] ?? after?.[2] ?? '').toLowerCase();
+  const prefix = between?.[2] ?? after?.[2] ?? '';
   const factor = PREFIXES[unit][prefix];
   if (!Number.isFinite(number) || number <= 0) return { wrong: 'unreadable' };
   if (factor === undefined) return { wrong: prefix === '' ? 'prefix_missing' : 'unreadable' };

@@ -2,6 +2,12 @@ import type { InspectionView } from '../../lib/types/InspectionView';
 import type { PhotoView } from '../../lib/types/PhotoView';
 import { has, say } from '../../lib/words';
 
+/** The path that photos of a question are kept under, found already or not. */
+export function photoPath(question: string): string {
+  if (question.startsWith('values.')) return question;
+  return question === 'tube_list' ? 'tubes' : `answers.${question}`;
+}
+
 /** What a photo shows, in words: its caption, else what it was taken of. */
 export function shows({ caption, finding }: PhotoView, view: InspectionView): string {
   return caption || taken(finding, view);

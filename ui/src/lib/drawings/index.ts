@@ -48,7 +48,7 @@ import LineCapacitorPinALeg from './line_capacitor/pin_a_leg.svelte';
 import LineCapacitorPinBLeg from './line_capacitor/pin_b_leg.svelte';
 import LineCapacitorWhere from './line_capacitor/where.svelte';
 import MetalJoinedChassis from './metal_joined/chassis.svelte';
-import MetalJoinedCommon from './metal_joined/common.svelte';
+import MetalJoinedCommon from './metal_joined/to_common.svelte';
 import MetalJoinedNo from './metal_joined/no.svelte';
 import MetalJoinedWhere from './metal_joined/where.svelte';
 import PlugBatteryOnly from './plug/battery_only.svelte';

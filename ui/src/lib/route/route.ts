@@ -9,6 +9,8 @@ export type Route =
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
   | { screen: 'photo'; inspection: string; photo: string };
 
+/** Screens of the introduction. */
+export const FIRST_STEPS = 3;
 const PLAIN = ['new', 'settings', 'shocked'] as const;
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
 const PLACES = ['found', 'verdict', 'readings'] as const;
@@ -21,7 +23,9 @@ export function parse(hash: string): Route {
   const [head = '', second = '', third = '', fourth = ''] = hash.replace(/^#?\/?/, '').split('/');
   const plain = PLAIN.find((screen) => screen === head);
   if (plain) return { screen: plain };
-  if (head === 'first') return { screen: 'first', step: Number(second) || 1 };
+  if (head === 'first') {
+    return { screen: 'first', step: Math.min(Math.max(Math.trunc(Number(second)) || 1, 1), FIRST_STEPS) };
+  }
   if (head !== 'i' || second === '') return { screen: 'list' };
   if (TURNS.includes(third) && fourth !== '') {
     return { screen: 'question', inspection: second, turn: third as Turn, question: fourth };

@@ -69,6 +69,13 @@ class OpenInspection {
     }
   }
 
+  /** Shows none, as when it is no longer there. */
+  close(): void {
+    this.#wanted = null;
+    this.view = null;
+    this.trouble = null;
+  }
+
   #show(view: InspectionView): void {
     this.#wanted = view.id;
     this.view = view;

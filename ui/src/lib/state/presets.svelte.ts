@@ -18,9 +18,9 @@ class Presets {
     }
   }
 
-  /** One by its id, the first where it is not known. */
+  /** One by its id. None is the usual one until somebody says so: the figures hang on it. */
   named(id: string | null): PresetView | undefined {
-    return this.list.find((preset) => preset.id === id) ?? this.list[0];
+    return this.list.find((preset) => preset.id === id);
   }
 }
 

@@ -1,6 +1,7 @@
 import { backend, type Trouble } from '../backend';
 import type { UnitView } from '../types/UnitView';
-import { asTrouble } from './inspection.svelte';
+import { router } from '../route/router.svelte';
+import { asTrouble, inspection } from './inspection.svelte';
 
 /** The list of units, and what is searched for in it. */
 class Units {
@@ -25,6 +26,10 @@ class Units {
     try {
       await (there ? backend.loadDemo() : backend.removeDemo());
       this.text = '';
+      if (!there && inspection.view?.unit.demo) {
+        inspection.close();
+        if ('inspection' in router.route) router.replace({ screen: 'list' });
+      }
       await this.refresh();
     } catch (thrown) {
       this.trouble = asTrouble(thrown);

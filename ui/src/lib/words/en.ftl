@@ -13,6 +13,8 @@ verdict = Verdict
 settings = Settings
 continue = Continue
 
+trouble-field = { $name }: { $what }
+to-units = To the units
 trouble-unreachable = That did not work, and nothing was changed. Try once more.
 
 ## List of units
@@ -31,7 +33,7 @@ list-not_ruled_out = not ruled out
 list-shown = shown
 list-demo = Demo
 list-demo-load = Show ten invented units
-list-demo-why = A demonstration to look around in. It goes again in one step.
+list-demo-why = A demonstration to look around in. You can remove it in one step.
 list-demo-there =
     { $count ->
         [one] One invented unit is in the list.
@@ -46,9 +48,11 @@ new-name = Name
 new-name-hint = Shelf radio, brown case
 new-place = Place
 new-place-hint = Stall 14
-new-optional = may stay empty
+new-optional = optional
 new-kind = Kind
 new-kind-none = Not said
+supply-choose = Choose
+supply-missing = Choose what it is to be plugged into: the figures hang on it.
 new-supply = Supply
 new-supply-why = What it is to be plugged into. The worst case is worked out for this.
 new-access = How far may you go?
@@ -77,7 +81,7 @@ question-read-measured = Measured
 question-read-how = How do you know it?
 question-understood = Taken as { $value }
 question-figure-empty = Enter a value.
-question-figure-unreadable = Not readable as a value. Write it as 47n or 220k.
+question-figure-unreadable = Not readable as a value. Write it as 47n, 0.05 MFD, 220k or 1M.
 question-figure-prefix_missing = Add p, n or u, as in 0.047u.
 question-count-wrong = Enter a whole number.
 question-tubes-empty = Enter at least one type.
@@ -93,7 +97,7 @@ question-rated-volts = Volts
 question-rated-hertz = Hertz, or cycles
 question-rated-watts = Watts
 question-rated-empty = Enter at least one figure.
-question-rated-wrong = Enter a figure, such as 117.
+question-rated-wrong = Enter one figure, such as 117. Of several voltages, the one that is set now.
 
 still-possible = Still possible
 # Read out when an answer narrows it. $classes is a list of short class names.
@@ -110,6 +114,16 @@ found-by = by { $author }
 found-withdraw-what = Withdraw: { $name }
 found-change-what = Change: { $name }
 found-add-reading = Add a meter reading
+# Names of fields that the core reports by their path.
+field-name = Name
+field-place = Place
+field-author = Your name
+field-caption = Caption
+field-volts = Volts
+field-hertz = Hertz
+field-watts = Watts
+field-farads = Value
+field-ohms = Value
 found-unit = This unit
 found-access = How far you may go
 found-supply = Supply
@@ -135,10 +149,10 @@ photo-unreadable = This photo cannot be read.
 ## Meter readings
 
 readings-title = Meter readings
-readings-why = Only with the unit unplugged. Each reading can rule something out.
+readings-why = Only with the unit unplugged. Readings are kept on record; this verdict does not weigh them yet.
 readings-choose = Which reading?
 readings-value = Reading
-readings-value-hint = Ohms, as 0.4, 220k or OL
+readings-value-hint = Ohms, as 0.4, 220k, 1M or OL
 readings-kept = Read
 readings-ol = Above range (OL)
 
@@ -147,7 +161,6 @@ readings-ol = Above range (OL)
 verdict-current = through the body
 verdict-now = What may be done now
 verdict-next = Next step
-verdict-go-on = Look
 verdict-possible = What else it may be
 verdict-cautions = Cautions
 verdict-conflicts = Findings that disagree
@@ -158,6 +171,7 @@ verdict-not-checked = Not checked
 verdict-whose-body = Whose body
 verdict-hints = Hints
 verdict-hints-why = They prove nothing and rule nothing out. They move what is likely.
+verdict-others = Other inspections of this unit
 verdict-new-inspection = Inspect it once more
 
 ## Settings

@@ -1,0 +1,26 @@
+/** Ticks that Next has not kept yet: a look elsewhere or an empty battery must not lose them. */
+export interface Draft {
+  ticked: string[];
+  looked: boolean[];
+}
+
+const KEY = 'draft';
+
+/** The one draft there is: of the question that was ticked last. */
+export const draft = {
+  keep(place: string, ticks: Draft): void {
+    localStorage.setItem(KEY, JSON.stringify({ place, ...ticks }));
+  },
+  of(place: string): Draft | null {
+    try {
+      const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Draft & { place: string }>;
+      const { ticked, looked } = kept;
+      return kept.place === place && ticked && looked ? { ticked, looked } : null;
+    } catch {
+      return null;
+    }
+  },
+  drop(): void {
+    localStorage.removeItem(KEY);
+  },
+};
