@@ -15,6 +15,7 @@ continue = Continue
 
 trouble-field = { $name }: { $what }
 to-units = To the units
+inspection-gone = This inspection is not here
 trouble-unreachable = That did not work, and nothing was changed. Try once more.
 
 ## List of units

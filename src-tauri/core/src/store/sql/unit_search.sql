@@ -8,4 +8,4 @@ WHERE created_at IS NOT NULL AND deleted = 0
         FROM json_each(?1) AS word
         WHERE instr(printf('u-%04d %s', unit.number, unit.search), word.value) = 0
     )
-ORDER BY changed_at DESC, number
+ORDER BY changed_at DESC, number DESC

@@ -1,0 +1,51 @@
+/** Figures are read as they stand on parts and meters, and said back before they are kept. */
+
+import type { Page } from '@playwright/test';
+
+import { expect, test } from './check';
+import { settle } from './screen';
+import { HOT_CHASSIS, inspect, LEAKY_AMPLIFIER } from './units';
+import { say } from './words';
+
+/** What stands beside the field for a figure that is written in it. */
+async function readBack(page: Page, field: string, written: string): Promise<string> {
+  const input = page.getByLabel(field, { exact: true });
+  await input.fill(written);
+  const hint = await input.getAttribute('aria-describedby');
+  return (await page.locator(`[id="${hint}"]`).innerText()).replace(/\u00a0/g, ' ');
+}
+
+test('a capacitor is read in every way that it is marked', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...LEAKY_AMPLIFIER, values: {} });
+  await page.goto(`/#/i/${inspection}/q/values.line_capacitor`);
+  await settle(page, traffic);
+  const understood = {
+    '47n': '47 nF',
+    '0,047 uF': '47 nF',
+    '.05 MFD': '50 nF',
+    '470 MMFD': '470 pF',
+    '0.1µ': '100 nF',
+    '4n7': '4.7 nF',
+  };
+  for (const [written, value] of Object.entries(understood)) {
+    expect(await readBack(page, say('question-figure'), written)).toBe(say('question-understood', { value }));
+  }
+  for (const written of ['', '47', '47m', '1e-8', 'n47n', '-47n', '0']) {
+    const told = await readBack(page, say('question-figure'), written);
+    expect(told, written).toBe(say('question-figure-farads'));
+  }
+});
+
+test('a reading with a small m is not taken for megohms', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...HOT_CHASSIS, access: ['outside', 'meter'] });
+  await page.goto(`/#/i/${inspection}/readings`);
+  await settle(page, traffic);
+  await page.getByRole('button', { name: say('reading-ohms_a_b_on') }).tap();
+  const understood = { '220k': '220 kΩ', '1M': '1 MΩ', '0.4': '0.4 Ω', '4k7': '4.7 kΩ' };
+  for (const [written, value] of Object.entries(understood)) {
+    expect(await readBack(page, say('readings-value'), written)).toBe(say('question-understood', { value }));
+  }
+  for (const written of ['400m', '2m2', 'x']) {
+    expect(await readBack(page, say('readings-value'), written), written).toBe(say('readings-value-hint'));
+  }
+});

@@ -1,0 +1,220 @@
+/** Every screen and state of it that is looked at, with how to reach it. The one list for all checks. */
+
+import type { Locator, Page } from '@playwright/test';
+
+import type { Bridge } from './bridge';
+import {
+  BACK,
+  CLOSED_RADIO,
+  CONTRADICTED,
+  EARTHED_AMPLIFIER,
+  HOT_CHASSIS,
+  inspect,
+  LEAKY_AMPLIFIER,
+  NO_PICTURE,
+  PICNIC_PORTABLE,
+  PLUG,
+  SHELF_RADIO,
+  type Unit,
+} from './units';
+import { Walk } from './walk';
+import { say, sayAnswer } from './words';
+
+export interface Screen {
+  /** Also the name of its picture. */
+  name: string;
+  /** Puts the record into the state; gives the address. */
+  reach: (bridge: Bridge) => Promise<string>;
+  /** What the finger does there first. */
+  act?: (walk: Walk, page: Page) => Promise<void>;
+  /** What is never the same twice, such as a time of day: not compared in pictures. */
+  varies?: (page: Page) => Locator;
+  /** The introduction is still to come. */
+  unwelcomed?: true;
+  /** Longer than a phone: pictured whole as well. */
+  long?: true;
+  /** Where it is not a phone's: a screen with two panes. */
+  width?: number;
+}
+
+const ALL_ACCESS = ['outside', 'cover_off', 'meter'];
+/** A new unit, nothing answered, everything allowed. */
+const NEW: Unit = { name: 'Shelf radio, brown case', place: 'Stall 14', access: ALL_ACCESS };
+/** An id of the right form that no record has. */
+const NOBODY = '00000000-0000-7000-8000-000000000000';
+
+const at = (hash: string) => () => Promise.resolve(hash);
+
+/** A screen of the inspection of a unit. */
+const of = (unit: Unit, place: string) => async (bridge: Bridge) =>
+  `#/i/${await inspect(bridge, unit)}/${place}`;
+
+const FIRST_RUN: Screen[] = [1, 2, 3].map((step) => ({
+  name: `first-${step}`,
+  reach: at(`#/first/${step}`),
+  unwelcomed: true,
+}));
+
+/** One of each class, both bases. */
+const SHELF = [
+  PICNIC_PORTABLE,
+  EARTHED_AMPLIFIER,
+  CLOSED_RADIO,
+  LEAKY_AMPLIFIER,
+  HOT_CHASSIS,
+  SHELF_RADIO,
+];
+
+async function shelf(bridge: Bridge): Promise<string> {
+  for (const unit of SHELF) await inspect(bridge, unit);
+  return '#/';
+}
+
+const LISTS: Screen[] = [
+  { name: 'list-empty', reach: at('#/') },
+  { name: 'list', reach: shelf },
+  {
+    name: 'list-nothing-found',
+    reach: shelf,
+    act: (_, page) => page.getByRole('searchbox').fill('zither'),
+  },
+  {
+    name: 'list-demo',
+    reach: async (bridge) => {
+      await bridge.call('load_demo', {});
+      return '#/';
+    },
+    long: true,
+  },
+  { name: 'new-unit', reach: at('#/new'), long: true },
+  {
+    name: 'new-unit-started-too-soon',
+    reach: at('#/new'),
+    act: (walk) => walk.tap(say('new-start')),
+    long: true,
+  },
+  { name: 'wide-nothing-open', reach: shelf, width: 1280 },
+  {
+    name: 'wide-verdict',
+    reach: async (bridge) => {
+      await shelf(bridge);
+      return of(SHELF_RADIO, 'verdict')(bridge);
+    },
+    width: 1280,
+  },
+];
+
+const openHow = (_: Walk, page: Page) =>
+  page.locator('summary', { hasText: say('question-how-to-look') }).tap();
+const next = (walk: Walk) => walk.tap(say('next'));
+
+/** A line capacitor of which only the value is open. */
+const OPEN_VALUE: Unit = { ...LEAKY_AMPLIFIER, values: {} };
+
+const QUESTIONS: Screen[] = [
+  { name: 'question-drawings', reach: of(NEW, 'q/plug'), long: true },
+  { name: 'question-how-to-look', reach: of(NEW, 'q/plug'), act: openHow, long: true },
+  { name: 'question-words', reach: of({ ...NEW, answers: { plug: 'two_equal_blades' } }, 'q/kind') },
+  { name: 'question-several', reach: of(NEW, 'q/bare_metal'), long: true },
+  {
+    name: 'question-several-ticked',
+    reach: of({ ...NEW, answers: { plug: 'two_equal_blades' } }, 'q/bare_metal'),
+    act: async (walk) => {
+      await walk.tap(sayAnswer('bare_metal', 'screws_or_shafts'));
+      await walk.tap(sayAnswer('bare_metal', 'instrument_jack'));
+    },
+  },
+  {
+    name: 'question-places',
+    reach: of({ ...NEW, answers: { plug: 'two_equal_blades' } }, 'q/bare_metal'),
+    act: (walk) => walk.tap(sayAnswer('bare_metal', 'none_anywhere')),
+    long: true,
+  },
+  { name: 'question-several-unticked', reach: of(NEW, 'q/bare_metal'), act: next },
+  { name: 'question-value', reach: of(OPEN_VALUE, 'q/values.line_capacitor') },
+  { name: 'question-value-wrong', reach: of(OPEN_VALUE, 'q/values.line_capacitor'), act: next },
+  { name: 'question-rated', reach: of(SHELF_RADIO, 'also/values.rated') },
+  { name: 'question-hint', reach: of(SHELF_RADIO, 'hint/rating_plate') },
+  { name: 'question-count', reach: of(NEW, 'q/tube_count') },
+  { name: 'question-types', reach: of(NEW, 'q/tube_list') },
+  { name: 'question-caution', reach: of(SHELF_RADIO, 'also/cord') },
+  { name: 'question-changed', reach: of(SHELF_RADIO, 'change/plug') },
+];
+
+const PHOTOGRAPHED: Unit = {
+  ...SHELF_RADIO,
+  photos: [
+    { of: 'answers.plug', file: PLUG },
+    { of: 'answers.plug', file: BACK },
+    { of: null, file: BACK },
+  ],
+};
+
+/** The first photo, enlarged. */
+async function photo(bridge: Bridge): Promise<string> {
+  const inspection = await inspect(bridge, PHOTOGRAPHED);
+  const view = await bridge.call<{ photos: { id: string }[] }>('show_inspection', { inspection });
+  return `#/i/${inspection}/photo/${view.photos[0]?.id}`;
+}
+
+const PHOTOS: Screen[] = [
+  { name: 'photo-at-question', reach: of(PHOTOGRAPHED, 'change/plug'), long: true },
+  { name: 'photo-at-review', reach: of(PHOTOGRAPHED, 'found'), long: true },
+  { name: 'photo-at-verdict', reach: of(PHOTOGRAPHED, 'verdict'), long: true },
+  { name: 'photo', reach: photo, varies: (page) => page.getByText(/\d\d:\d\d/) },
+  {
+    name: 'photo-refused',
+    reach: of(SHELF_RADIO, 'verdict'),
+    act: async (_, page) => {
+      await page.locator('input[type=file]').first().setInputFiles(NO_PICTURE);
+      await page.getByText(NO_PICTURE.name).first().scrollIntoViewIfNeeded();
+    },
+  },
+  { name: 'photo-gone', reach: of(SHELF_RADIO, `photo/${NOBODY}`) },
+];
+
+const READ: Unit = { ...SHELF_RADIO, access: ALL_ACCESS, readings: { ohms_a_part_on: 220_000 } };
+
+const REVIEW: Screen[] = [
+  { name: 'found-nothing', reach: of(NEW, 'found') },
+  { name: 'found', reach: of(READ, 'found'), long: true },
+  { name: 'readings', reach: of(READ, 'readings'), long: true },
+  {
+    name: 'reading',
+    reach: of(READ, 'readings'),
+    act: (walk) => walk.tap(say('reading-ohms_a_b_on')),
+  },
+];
+
+const VERDICTS: Screen[] = [
+  { name: 'verdict-live', unit: HOT_CHASSIS },
+  { name: 'verdict-live-not-ruled-out', unit: SHELF_RADIO },
+  { name: 'verdict-leaky', unit: LEAKY_AMPLIFIER },
+  { name: 'verdict-one-fault', unit: CLOSED_RADIO },
+  { name: 'verdict-two-faults', unit: EARTHED_AMPLIFIER },
+  { name: 'verdict-no-line', unit: PICNIC_PORTABLE },
+  { name: 'verdict-conflict', unit: CONTRADICTED },
+].map(({ name, unit }) => ({ name, reach: of(unit, 'verdict'), long: true }));
+
+const REST: Screen[] = [
+  { name: 'settings', reach: at('#/settings'), long: true },
+  { name: 'shocked', reach: at('#/shocked'), long: true },
+  { name: 'trouble', reach: at(`#/i/${NOBODY}/verdict`) },
+];
+
+export const ALL_SCREENS: readonly Screen[] = [
+  ...FIRST_RUN,
+  ...LISTS,
+  ...QUESTIONS,
+  ...PHOTOS,
+  ...REVIEW,
+  ...VERDICTS,
+  ...REST,
+];
+
+/** One of them, by its name. */
+export function screenNamed(name: string): Screen {
+  const found = ALL_SCREENS.find((screen) => screen.name === name);
+  if (!found) throw new Error(`no screen ${name}`);
+  return found;
+}

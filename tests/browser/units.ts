@@ -1,0 +1,124 @@
+/** Invented units for the checks: what the inspector of each found. */
+
+import { readFileSync } from 'node:fs';
+
+import type { Bridge } from './bridge';
+import { HERE } from './places';
+
+/** North America; the other presets are checked in the core. */
+const SUPPLY = { volts: 120, hertz: 60, volts_max: 127, feed: 'direct' };
+
+export interface Unit {
+  name: string;
+  place?: string;
+  kind?: string;
+  access?: readonly string[];
+  answers?: Readonly<Record<string, string | number | readonly string[]>>;
+  values?: Readonly<Record<string, { farads?: number; ohms?: number; measured: boolean }>>;
+  readings?: Readonly<Record<string, number | 'OL'>>;
+  photos?: readonly { of: string | null; file: string }[];
+}
+
+/** Drawn pictures that stand for photos: nobody's, and the same each time. */
+export const BACK = `${HERE}/photos/back.jpg`;
+export const PLUG = `${HERE}/photos/plug.jpg`;
+/** A file that only says that it is one. */
+export const NO_PICTURE = { name: 'note.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') };
+
+const ON_BENCH = ['outside', 'cover_off'];
+const SCREWS = { bare_metal: ['screws_or_shafts'], back: 'fitted', terminals: ['none'] };
+
+/** Looked at from outside: bare screws, so live is not ruled out. */
+export const SHELF_RADIO: Unit = {
+  name: 'Shelf radio, brown case',
+  place: 'Stall 14',
+  kind: 'table_radio',
+  answers: { plug: 'two_equal_blades', ...SCREWS },
+};
+
+/** The common on the chassis, two equal pins: live, shown. */
+export const HOT_CHASSIS: Unit = {
+  name: 'Shelf radio, opened',
+  kind: 'table_radio',
+  access: ON_BENCH,
+  answers: { plug: 'two_equal_blades', ...SCREWS, transformer: 'none', common_to_chassis: 'direct' },
+};
+
+/** Separate windings and a measured line capacitor: leaks, shown. */
+export const LEAKY_AMPLIFIER: Unit = {
+  name: 'Combo amplifier, two channels',
+  place: 'Backstage, left',
+  kind: 'instrument_amplifier',
+  access: ON_BENCH,
+  answers: {
+    plug: 'two_equal_blades',
+    ...SCREWS,
+    transformer: 'separate_traced',
+    switch_leg: 'pin_a',
+    line_capacitor: 'pin_b_leg',
+    line_capacitor_class: 'ordinary',
+  },
+  values: { line_capacitor: { farads: 4.7e-8, measured: true } },
+};
+
+/** Nothing to touch, seen from outside: one fault, not ruled out. */
+export const CLOSED_RADIO: Unit = {
+  name: 'Kitchen radio, cream',
+  answers: { plug: 'two_equal_blades', bare_metal: ['none_anywhere'], back: 'fitted', terminals: ['none'] },
+};
+
+/** Earthed, and separate windings: two faults, shown. */
+export const EARTHED_AMPLIFIER: Unit = {
+  name: 'House amplifier',
+  place: 'Shelf 3',
+  access: ON_BENCH,
+  answers: {
+    plug: 'three_pins',
+    earth_wire: 'on_chassis',
+    ...SCREWS,
+    transformer: 'separate_traced',
+    line_capacitor: 'none',
+  },
+};
+
+/** Batteries only: no line, shown. */
+export const PICNIC_PORTABLE: Unit = {
+  name: 'Picnic portable',
+  kind: 'portable_radio',
+  answers: { plug: 'battery_only' },
+};
+
+/** Traced to the heaters only, against two answers that point to isolation. */
+export const CONTRADICTED: Unit = {
+  name: 'Record player, school',
+  access: ON_BENCH,
+  answers: {
+    plug: 'two_equal_blades',
+    ...SCREWS,
+    transformer: 'heaters_only_traced',
+    common_to_chassis: 'not_joined',
+    common_leg: 'neither',
+    line_capacitor: 'none',
+  },
+};
+
+/** Puts a unit and what was found of it into the record; gives its inspection. */
+export async function inspect(bridge: Bridge, unit: Unit): Promise<string> {
+  const { name, place = '', kind = null, access = ['outside'] } = unit;
+  const made = { name, place, kind, supply: SUPPLY, access };
+  const { id: inspection } = await bridge.call<{ id: string }>('create_unit', { unit: made });
+  for (const [question, answer] of Object.entries(unit.answers ?? {})) {
+    await bridge.call('answer', { inspection, question, answer });
+  }
+  for (const [value, reading] of Object.entries(unit.values ?? {})) {
+    await bridge.call('set_value', { inspection, value, reading });
+  }
+  for (const [reading, value] of Object.entries(unit.readings ?? {})) {
+    await bridge.call('set_reading', { inspection, reading, value });
+  }
+  for (const { of: finding, file } of unit.photos ?? []) {
+    const picture = readFileSync(file).toString('base64');
+    await bridge.call('add_photo', { inspection, finding, picture });
+  }
+  return inspection;
+}
