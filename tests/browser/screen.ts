@@ -5,7 +5,7 @@ import { expect, type Page } from '@playwright/test';
 import type { Bridge } from './bridge';
 import type { Screen } from './screens';
 import type { Traffic } from './traffic';
-import { Walk } from './walk';
+import { READING_MS, Walk } from './walk';
 
 export const THEMES = ['light', 'dark', 'contrast'] as const;
 export type Theme = (typeof THEMES)[number];
@@ -19,6 +19,7 @@ export async function show(page: Page, screen: Screen, bridge: Bridge, traffic: 
   await page.goto(`/${hash}`);
   await settle(page, traffic);
   if (!screen.act) return;
+  await page.waitForTimeout(READING_MS);
   await screen.act(new Walk(page), page);
   await settle(page, traffic);
 }

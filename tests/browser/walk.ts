@@ -11,7 +11,7 @@ export type Answers = Readonly<Record<string, readonly string[]>>;
 const MOST = 40;
 
 /** Nobody has read a question sooner, and a screen may take a tap this early for the second of two. */
-const READING_MS = 500;
+export const READING_MS = 500;
 
 export class Walk {
   constructor(readonly page: Page) {}

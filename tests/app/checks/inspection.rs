@@ -3,7 +3,9 @@
 use coldchassis_app_tests::photo::{CAMERA, choose, decoded, held_upright, photos};
 use coldchassis_app_tests::record::shown;
 use coldchassis_app_tests::selectors::{inspection, question, words};
-use coldchassis_app_tests::walk::{SHELF_RADIO, answer_one, new_unit, to_verdict, welcome};
+use coldchassis_app_tests::walk::{
+    SHELF_RADIO, answer_one, new_unit, new_unit_with, to_verdict, welcome,
+};
 use coldchassis_app_tests::{App, Stage, within_reason};
 use serde_json::json;
 
@@ -55,7 +57,7 @@ async fn photographed_and_killed_it_shows_the_same_verdict_question_and_photo() 
         let stage = Stage::new().await;
         let app = App::start(&stage).await;
         welcome(&app).await;
-        let first = new_unit(&app, "Shelf radio").await;
+        let first = new_unit_with(&app, "Shelf radio", &["cover_off"]).await;
         answer_one(&app, SHELF_RADIO).await;
         let asked = answer_one(&app, SHELF_RADIO).await;
         app.tap(&words("verdict")).await;
@@ -64,7 +66,7 @@ async fn photographed_and_killed_it_shows_the_same_verdict_question_and_photo() 
         choose(&app, CAMERA, &held_upright()).await;
         let of_unit = words("photo-open").replace("{ $of }", &words("photo-whole"));
         decoded(&app, "button", &of_unit).await;
-        app.tap(&words("verdict-go-on")).await;
+        app.tap(&words("found-go-on")).await;
         assert_eq!(app.leaves(&verdict).await, asked);
         let heading = app.heading().await;
         let id = inspection(&first).expect("an inspection");
@@ -79,7 +81,7 @@ async fn photographed_and_killed_it_shows_the_same_verdict_question_and_photo() 
         assert_eq!(app.leaves(&asked).await, verdict);
         assert_eq!(app.tag().await, tag);
         decoded(&app, "button", &of_unit).await;
-        app.tap(&words("verdict-go-on")).await;
+        app.tap(&words("found-go-on")).await;
         app.leaves(&verdict).await;
         assert!(!to_verdict(&app, SHELF_RADIO).await.is_empty(), "nothing was left to ask");
     })

@@ -81,6 +81,14 @@ impl App {
         self.process.is_running()
     }
 
+    /// When its process started, in ms since 1970 as the page counts; to 20 ms.
+    ///
+    /// # Panics
+    /// When it has ended.
+    pub fn started_at(&self) -> f64 {
+        self.process.started_at()
+    }
+
     /// Runs a script in the page.
     ///
     /// # Panics

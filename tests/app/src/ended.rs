@@ -2,13 +2,16 @@
 
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
-use std::time::Duration;
+use std::time::{Duration, SystemTime, UNIX_EPOCH};
 
 use tokio::io::{AsyncBufReadExt, BufReader};
 use tokio::process::Child;
 
 /// How long a program may take to say that it is ready.
 const READY: Duration = Duration::from_secs(20);
+
+/// What the system counts a second as. Fixed at 100 on Linux for programs (USER_HZ, from memory, high).
+const TICKS: f64 = 100.0;
 
 /// Starts a program that is killed when it is dropped.
 ///
@@ -54,6 +57,26 @@ impl Ended {
     pub fn is_running(&self) -> bool {
         let runs = std::fs::read_link(format!("/proc/{}/exe", self.number));
         runs.is_ok_and(|runs| runs == self.program)
+    }
+
+    /// When it started, in ms since 1970. The system counts its age in hundredths of a second.
+    ///
+    /// # Panics
+    /// When it has ended.
+    pub fn started_at(&self) -> f64 {
+        let now = SystemTime::now().duration_since(UNIX_EPOCH).expect("it is after 1970");
+        let read =
+            |file: &str| std::fs::read_to_string(file).expect("the system tells of a process");
+        let uptime = read("/proc/uptime");
+        let uptime: f64 =
+            uptime.split(' ').next().and_then(|text| text.parse().ok()).expect("a time");
+        let stat = read(&format!("/proc/{}/stat", self.number));
+        // The name of the program, in brackets, may hold anything. The start is the 22nd field of all
+        // (proc(5), from memory, high), the 20th after it.
+        let (_, fields) = stat.rsplit_once(") ").expect("a name");
+        let ticks: f64 =
+            fields.split(' ').nth(19).and_then(|text| text.parse().ok()).expect("a start");
+        now.as_secs_f64() * 1e3 - (uptime - ticks / TICKS) * 1e3
     }
 
     /// Ends it as a crash or an empty battery would: it is told nothing.

@@ -18,18 +18,31 @@ const PATIENCE: Duration = Duration::from_secs(15);
 /// identifier"; from memory, and every tap depends on it.
 const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
 
-/// Finds what can be tapped under a name: its label, else its words, else its marker for checks. It is
-/// brought to the middle of the screen, as a person would: at the edge the bar at the bottom lies over it.
-const FIND: &str = "const [tapped, name] = arguments;
+/// Finds what can be tapped under a name: its label, else its words, else its marker for checks. Nothing as
+/// long as it was not seen for a while. It is brought to the middle of the screen, as a person would: at the
+/// edge the bar at the bottom lies over it.
+const FIND: &str = "const [tapped, name, reading] = arguments;
     const plain = (text) => (text ?? '').replace(/\\s+/g, ' ').trim();
     const named = (element) => [
         element.dataset.test,
         plain(element.getAttribute('aria-label')) || plain(element.innerText),
     ].includes(name);
-    const found = [...document.querySelectorAll(tapped)]
+    const now = performance.now();
+    const seen = (window.seen ??= new WeakMap());
+    const all = [...document.querySelectorAll(tapped)];
+    for (const element of all) if (!seen.has(element)) seen.set(element, now);
+    const found = all
         .find((element) => named(element) && !element.disabled && element.getClientRects().length > 0);
-    found?.scrollIntoView({ block: 'center' });
-    return found ?? null;";
+    if (!found || now - seen.get(found) < reading) return null;
+    found.scrollIntoView({ block: 'center' });
+    return found;";
+
+/// A person looks at a button for that long before a tap, ms. A tap sooner after it appeared was begun on the
+/// screen before, and an answer takes none of those: 400 ms in the screens.
+const READING: u64 = 450;
+
+/// What the screen says: nothing until it has what it is about. Beside a list it is the second one.
+const SHOWN: &str = "([...document.querySelectorAll('main')].at(-1)?.innerText.trim() ?? '')";
 
 impl App {
     /// Taps what has this name (what a screen reader says) or this `data-test`.
@@ -37,22 +50,26 @@ impl App {
     /// # Panics
     /// When there is no such thing to tap.
     pub async fn tap(&self, name: &str) {
-        let arguments = || vec![json!(TAPPED), json!(name)];
         let start = Instant::now();
-        loop {
-            let found = self.script(FIND, arguments()).await;
-            if let Some(id) = found[ELEMENT].as_str() {
-                let element = Element::from_element_id(self.client.clone(), id.to_owned().into());
-                // A screen that is just changing takes the element away under the finger.
-                if element.click().await.is_ok() {
-                    return;
-                }
-            }
+        // A screen that is just changing takes the element away under the finger.
+        while self.find(name).await.click().await.is_err() {
             if start.elapsed() > PATIENCE {
-                self.fail(&format!("nothing to tap is named {name:?}")).await;
+                self.fail(&format!("{name:?} cannot be tapped")).await;
             }
             tokio::time::sleep(AGAIN).await;
         }
+    }
+
+    /// What has this name, once it is there and nothing moves any more.
+    async fn find(&self, name: &str) -> Element {
+        let arguments = || vec![json!(TAPPED), json!(name), json!(READING)];
+        let what = format!("nothing to tap is named {name:?}");
+        self.until(&what, FIND, arguments()).await;
+        // Whoever taps beside what still moves has tapped something else.
+        self.settle().await;
+        let found = self.until(&what, FIND, arguments()).await;
+        let id = found[ELEMENT].as_str().expect("an element").to_owned();
+        Element::from_element_id(self.client.clone(), id.into())
     }
 
     /// Taps the first thing with this in its name, such as a row that says more than a name.
@@ -76,14 +93,11 @@ impl App {
     /// # Panics
     /// When there is no such thing to tap.
     pub async fn tap_twice(&self, name: &str, apart: Duration) {
-        self.settle().await;
-        let script = "const box = arguments[0]?.getBoundingClientRect();
-            return box ? [box.x + box.width / 2, box.y + box.height / 2] : null;";
-        let element = self.script(FIND, vec![json!(TAPPED), json!(name)]).await;
+        let script = "const box = arguments[0].getBoundingClientRect();
+            return [box.x + box.width / 2, box.y + box.height / 2];";
+        let element = json!({ELEMENT: self.find(name).await.element_id().to_string()});
         let place = self.script(script, vec![element]).await;
-        let (Some(x), Some(y)) = (place[0].as_f64(), place[1].as_f64()) else {
-            self.fail(&format!("nothing to tap is named {name:?}")).await;
-        };
+        let [x, y] = [0, 1].map(|at| place[at].as_f64().expect("a place"));
         let tap = |finger: MouseActions| {
             finger
                 .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
@@ -105,6 +119,21 @@ impl App {
         match self.client.wait().at_most(PATIENCE).for_element(locator).await {
             Ok(field) => field.send_keys(text).await.expect("the field takes text"),
             Err(_) => self.fail(&format!("no field is named {label:?}")).await,
+        }
+    }
+
+    /// Chooses from the list with this label.
+    ///
+    /// # Panics
+    /// When there is no such list, or it does not have that.
+    pub async fn choose(&self, label: &str, value: &str) {
+        let path = format!(
+            "//label[normalize-space(.)={label:?}]/following-sibling::select[option/@value={value:?}]"
+        );
+        let locator = Locator::XPath(&path);
+        match self.client.wait().at_most(PATIENCE).for_element(locator).await {
+            Ok(list) => list.select_by_value(value).await.expect("the list takes it"),
+            Err(_) => self.fail(&format!("no list named {label:?} has {value:?}")).await,
         }
     }
 
@@ -187,13 +216,12 @@ impl App {
         if self.address().await == address {
             return;
         }
-        // Each screen has a heading of its own: the old one goes with the old screen.
-        let script = "window.headingBefore = document.querySelector(arguments[0]);
-            location.hash = arguments[1];";
-        self.script(script, vec![json!(HEADING), json!(address)]).await;
-        let script = "const heading = document.querySelector(arguments[0]);
-            return heading !== null && heading !== window.headingBefore;";
-        self.until(&format!("no screen at {address}"), script, vec![json!(HEADING)]).await;
+        let script = "window.hasGone = false;
+            addEventListener('popstate', () => { window.hasGone = true; }, { once: true });
+            location.hash = arguments[0];";
+        self.script(script, vec![json!(address)]).await;
+        let script = format!("return window.hasGone && {SHOWN}");
+        self.until(&format!("no screen at {address}"), &script, vec![]).await;
     }
 
     /// Goes one screen back as the system does; gives the address there.
@@ -213,8 +241,13 @@ impl App {
     pub async fn reload(&self) {
         self.script("window.isOld = true", vec![]).await;
         self.client.refresh().await.expect("the page can be loaded anew");
-        let script = "return !window.isOld && document.querySelector(arguments[0]) !== null";
-        self.until("the page does not come back", script, vec![json!(HEADING)]).await;
+        let script = format!("return !window.isOld && {SHOWN}");
+        self.until("the page does not come back", &script, vec![]).await;
+    }
+
+    /// All that can be read on the screen, without the list beside it.
+    pub async fn main(&self) -> String {
+        text(self.script(&format!("return {SHOWN}"), vec![]).await)
     }
 
     /// Waits until nothing moves any more and what is new is painted.
@@ -222,11 +255,20 @@ impl App {
     /// # Panics
     /// When the page does not answer.
     pub async fn settle(&self) {
+        // What ends may set something else moving, and what is new moves only from the next frame on.
         let script = "const done = arguments[0];
-            const ends = (moving) => moving.effect?.getComputedTiming().endTime !== Infinity;
-            const ended = document.getAnimations().filter(ends).map((moving) => moving.finished);
-            Promise.allSettled(ended).then(() => requestAnimationFrame(() =>
-                requestAnimationFrame(() => done(true))));";
+            const frame = () => new Promise((painted) => requestAnimationFrame(painted));
+            const moves = (one) =>
+                one.playState === 'running' && one.effect?.getComputedTiming().endTime !== Infinity;
+            const rest = async () => {
+                await frame();
+                await frame();
+                const moving = document.getAnimations().filter(moves);
+                if (moving.length === 0) return done(true);
+                await Promise.allSettled(moving.map((one) => one.finished));
+                return rest();
+            };
+            rest();";
         self.client.execute_async(script, vec![]).await.expect("the page answers");
     }
 

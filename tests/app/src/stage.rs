@@ -8,6 +8,13 @@ use tokio::process::{Child, Command};
 
 use super::ended;
 
+/// What is still there when the app is started again.
+const KEPT: [&str; 4] = ["data", "share", "config", "cache"];
+/// What is only of use while something runs.
+const PASSING: [&str; 2] = ["run", FRAME];
+/// The folder of the display's pixels.
+const FRAME: &str = "frame";
+
 /// A place to start the app in, more than once: what it keeps stays until the stage is dropped.
 pub struct Stage {
     display: String,
@@ -21,17 +28,35 @@ impl Stage {
     /// # Panics
     /// When Xvfb is not installed.
     pub async fn new() -> Self {
-        let mut xvfb = Command::new("Xvfb");
-        xvfb.args(["-displayfd", "1", "-screen", "0", "1400x1000x24", "-nolisten", "tcp"]);
-        let mut xvfb = ended::start(xvfb.stdout(Stdio::piped()).stderr(Stdio::null()));
-        let display = format!(":{}", ended::first_line(&mut xvfb).await);
         let home = tempfile::tempdir().expect("a temporary folder");
-        for folder in ["data", "run", "share", "config", "cache"] {
+        for folder in KEPT.into_iter().chain(PASSING) {
             let folder = home.path().join(folder);
             std::fs::create_dir(&folder).expect("a new folder");
             only_ours(&folder);
         }
+        let mut xvfb = Command::new("Xvfb");
+        xvfb.args(["-displayfd", "1", "-screen", "0", "1400x1000x24", "-nolisten", "tcp"]);
+        xvfb.arg("-fbdir").arg(home.path().join(FRAME));
+        let mut xvfb = ended::start(xvfb.stdout(Stdio::piped()).stderr(Stdio::null()));
+        let display = format!(":{}", ended::first_line(&mut xvfb).await);
         Self { display, _xvfb: xvfb, home }
+    }
+
+    /// Another one where the same was kept. Nothing may run on this one meanwhile.
+    ///
+    /// # Panics
+    /// When it cannot be copied.
+    pub async fn copy(&self) -> Self {
+        let other = Self::new().await;
+        for folder in KEPT {
+            copy(&self.home.path().join(folder), &other.home.path().join(folder));
+        }
+        other
+    }
+
+    /// The file in which the display keeps its pixels, for as long as the stage is there.
+    pub fn pixels(&self) -> PathBuf {
+        self.home.path().join(FRAME).join("Xvfb_screen0")
     }
 
     /// The folder that the app keeps its record in.
@@ -76,6 +101,20 @@ fn built() -> PathBuf {
     let this = std::env::current_exe().expect("a process knows its program");
     let folder = this.ancestors().skip(1).find(|folder| !folder.ends_with("deps"));
     folder.expect("a program is in a folder").join("coldchassis-app")
+}
+
+/// Copies all files below a folder.
+fn copy(from: &Path, to: &Path) {
+    std::fs::create_dir_all(to).expect("a new folder");
+    for entry in std::fs::read_dir(from).expect("a folder") {
+        let path = entry.expect("an entry").path();
+        let to = to.join(path.file_name().expect("a name"));
+        if path.is_dir() {
+            copy(&path, &to);
+        } else if path.is_file() {
+            std::fs::copy(&path, &to).expect("a file");
+        }
+    }
 }
 
 #[cfg(unix)]

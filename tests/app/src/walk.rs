@@ -3,6 +3,7 @@
 use serde_json::json;
 
 use super::app::App;
+use super::record::SUPPLY;
 use super::selectors::{access, answer, question, words};
 
 /// An inspector's answers: a question, and all that is ticked for it.
@@ -42,6 +43,7 @@ pub async fn new_unit(app: &App, name: &str) -> String {
 pub async fn new_unit_with(app: &App, name: &str, more: &[&str]) -> String {
     app.tap(&words("list-new")).await;
     app.write(&words("new-name"), name).await;
+    app.choose(&words("new-supply"), SUPPLY).await;
     for id in more {
         app.tap(&access(id)).await;
     }
