@@ -28,6 +28,7 @@ export class Walk {
   }
 
   async tap(name: string): Promise<void> {
+    await this.page.waitForTimeout(READING_MS);
     await this.named(name).tap();
   }
 
@@ -102,7 +103,6 @@ export class Walk {
   async answer(answers: Answers): Promise<string> {
     const address = await this.address();
     const question = await this.question();
-    await this.page.waitForTimeout(READING_MS);
     // What the inspector has not looked at, nobody can tell.
     for (const one of answers[question] ?? ['cant_tell']) await this.tap(sayAnswer(question, one));
     await this.lookEverywhere();
