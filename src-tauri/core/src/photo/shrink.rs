@@ -1,6 +1,8 @@
 //! Pixels to fewer pixels, and to a JPEG.
 
 use std::error::Error;
+use std::fmt;
+use std::thread;
 
 use fast_image_resize::images::{Image, ImageRef};
 use fast_image_resize::{FilterType, PixelType, ResizeAlg, ResizeOptions, Resizer};
@@ -37,17 +39,41 @@ pub(super) fn shrunk(picture: &RgbImage, side: u32) -> Result<Option<RgbImage>, 
     Ok(Some(small))
 }
 
-/// Fills a small picture with a large one, band by band.
-fn fill(picture: &RgbImage, small: &mut RgbImage) -> Result<(), Box<dyn Error>> {
-    let (width, height) = picture.dimensions();
+/// What goes wrong on the way, on either thread.
+type Failure = Box<dyn Error + Send + Sync>;
+
+/// Fills a small picture with a large one: the upper half here, the lower beside it.
+fn fill(picture: &RgbImage, small: &mut RgbImage) -> Result<(), Failure> {
     let (to_width, to_height) = small.dimensions();
+    let row = usize::try_from(to_width)? * CHANNELS;
+    let scale = f64::from(picture.height()) / f64::from(to_height);
+    let bands = usize::try_from(to_height)?.div_ceil(BAND);
+    let (upper, lower) = small.split_at_mut((bands / 2) * BAND * row);
+    let middle = f64::from(u32::try_from(upper.len() / row)?) * scale;
+    thread::scope(|scope| {
+        let below = || fill_part(picture, lower, to_width, middle, scale);
+        let below = thread::Builder::new().spawn_scoped(scope, below)?;
+        let above = fill_part(picture, upper, to_width, 0.0, scale);
+        // It cannot panic; if it did, the picture would be refused.
+        let below = below.join().unwrap_or_else(|_| Err(fmt::Error.into()));
+        above.and(below)
+    })
+}
+
+/// Fills rows of a small picture from `top` on of a large one, band by band.
+fn fill_part(
+    picture: &RgbImage,
+    rows: &mut [u8],
+    to_width: u32,
+    mut top: f64,
+    scale: f64,
+) -> Result<(), Failure> {
+    let (width, height) = picture.dimensions();
     let source = ImageRef::new(width, height, picture.as_raw(), PixelType::U8x3)?;
     let sharp = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
-    let scale = f64::from(height) / f64::from(to_height);
     let row = usize::try_from(to_width)? * CHANNELS;
     let mut resizer = Resizer::new();
-    let mut top = 0.0;
-    for band in small.chunks_mut(row * BAND) {
+    for band in rows.chunks_mut(row * BAND) {
         let rows = u32::try_from(band.len() / row)?;
         let mut target = Image::from_slice_u8(to_width, rows, band, PixelType::U8x3)?;
         // The filter still looks beyond the band, up to the edge of the picture: no seam is left.
