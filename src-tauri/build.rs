@@ -25,6 +25,9 @@ const COMMANDS: &[&str] = &[
     "show_photo",
     "caption_photo",
     "remove_photo",
+    "find_tubes",
+    "read_tubes",
+    "study_heaters",
     "load_demo",
     "remove_demo",
 ];

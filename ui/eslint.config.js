@@ -48,7 +48,14 @@ export default ts.config(
   },
   tier(['src/**']),
   tier(['src/lib/**'], '**/components/**', '**/screens/**'),
-  tier(['src/components/shared/**'], '**/question/**', '**/verdict/**', '**/unit/**', '**/screens/**'),
-  tier(['src/components/{question,verdict,unit}/**'], '**/screens/**'),
+  tier(
+    ['src/components/shared/**'],
+    '**/question/**',
+    '**/verdict/**',
+    '**/unit/**',
+    '**/components/heaters/**',
+    '**/screens/**',
+  ),
+  tier(['src/components/{question,verdict,unit,heaters}/**'], '**/screens/**'),
   { files: ['src/lib/backend/**'], rules: { 'no-restricted-imports': 'off' } },
 );

@@ -3,7 +3,8 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    InspectionView, NewUnit, PresetView, QuestionView, UnitView, presets, take_in,
+    HeaterView, InspectionView, NewUnit, PresetView, QuestionView, TubeHit, TubeRead, UnitView,
+    presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -42,6 +43,9 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         show_photo,
         caption_photo,
         remove_photo,
+        find_tubes,
+        read_tubes,
+        study_heaters,
         load_demo,
         remove_demo,
     ]
@@ -187,6 +191,21 @@ fn caption_photo(
 #[command(async)]
 fn remove_photo(desk: Desked<'_>, inspection: Uuid, photo: Uuid) -> Answer<InspectionView> {
     desk.with(|bench| bench.remove_photo(inspection, photo))
+}
+
+#[command(async)]
+fn find_tubes(desk: Desked<'_>, text: String) -> Answer<Vec<TubeHit>> {
+    desk.with(|bench| Ok(bench.find_tubes(&text)))
+}
+
+#[command(async)]
+fn read_tubes(desk: Desked<'_>, text: String) -> Answer<Vec<TubeRead>> {
+    desk.with(|bench| Ok(bench.read_tubes(&text)))
+}
+
+#[command(async)]
+fn study_heaters(desk: Desked<'_>, tubes: Value, volts: f64, hertz: f64) -> Answer<HeaterView> {
+    desk.with(|bench| bench.study_heaters(tubes, volts, hertz))
 }
 
 #[command(async)]

@@ -141,6 +141,56 @@ const QUESTIONS: Screen[] = [
   { name: 'question-changed', reach: of(SHELF_RADIO, 'change/plug') },
 ];
 
+const tubes = (types: string): Unit => ({ ...NEW, tubes: types.split(' ') });
+/** Five heaters that need the whole line: a line-up of the trade (common practice). */
+const STRING = tubes('12SA7 12SK7 12SQ7 50L6GT 35Z5GT');
+/** Four that need half of it. */
+const DROPPER = tubes('6SC7 6SJ7 25L6GT 25Z6GT');
+/** One that draws another current than the rest. */
+const CLASH = tubes('12SA7 12SK7 12SQ7 50L6GT 35Z5GT 6SJ7');
+/** A voltage that a transformer gives. */
+const PARALLEL = tubes('12AX7 6V6 5Y3GT');
+const LONG = tubes('6BE6 6BA6 6BA6 6AV6 6AU6 6AL5 6BE6 6BA6 6BA6 6AV6 6AU6 6AL5 25L6GT 25Z6GT 25L6GT 25Z6GT 12SK7 QQ99');
+
+const type = (text: string) => async (_: Walk, page: Page) => {
+  await page.getByRole('textbox').tap();
+  await page.getByRole('textbox').fill(text);
+  await page.getByRole('list', { name: say('tubes-hits') }).getByRole('button').first().waitFor();
+};
+
+const HEATERS: Screen[] = [
+  { name: 'heaters-empty', reach: at('#/heaters'), long: true },
+  { name: 'heaters-example', reach: at('#/heaters'), act: example, long: true },
+  { name: 'heaters-no-supply', reach: at('#/heaters'), act: (walk) => walk.tap(say('heaters-example-show')) },
+  { name: 'heaters-typing', reach: of(STRING, 'heaters'), act: (_, page) => page.getByRole('textbox').tap() },
+  { name: 'heaters-string', reach: of(STRING, 'heaters'), long: true },
+  { name: 'heaters-dropper', reach: of(DROPPER, 'heaters'), long: true },
+  { name: 'heaters-clash', reach: of(CLASH, 'heaters'), long: true },
+  { name: 'heaters-parallel', reach: of(PARALLEL, 'heaters'), long: true },
+  { name: 'heaters-long', reach: of(LONG, 'heaters'), long: true },
+  {
+    name: 'heaters-sources',
+    reach: of(STRING, 'heaters'),
+    act: (_, page) => page.locator('summary', { hasText: say('heaters-sources') }).tap(),
+    long: true,
+  },
+  { name: 'tubes-hits', reach: of(NEW, 'q/tube_list'), act: type('12SK') },
+  { name: 'tubes-corrected', reach: of(NEW, 'q/tube_list'), act: type('I2SK7') },
+  { name: 'tubes-unknown', reach: of(NEW, 'q/tube_list'), act: type('QQ99') },
+  { name: 'tubes-listed', reach: of(STRING, 'change/tube_list'), long: true },
+  {
+    name: 'tubes-order',
+    reach: of(STRING, 'change/tube_list'),
+    act: (walk) => walk.tap(say('tubes-arrange')),
+  },
+];
+
+/** The example, on a supply that was chosen. */
+async function example(walk: Walk, page: Page): Promise<void> {
+  await walk.tap(say('heaters-example-show'));
+  await page.getByLabel(say('heaters-supply'), { exact: true }).selectOption('120v_60hz');
+}
+
 const PHOTOGRAPHED: Unit = {
   ...SHELF_RADIO,
   photos: [
@@ -206,6 +256,7 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...FIRST_RUN,
   ...LISTS,
   ...QUESTIONS,
+  ...HEATERS,
   ...PHOTOS,
   ...REVIEW,
   ...VERDICTS,

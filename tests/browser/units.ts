@@ -15,6 +15,7 @@ export interface Unit {
   access?: readonly string[];
   answers?: Readonly<Record<string, string | number | readonly string[]>>;
   values?: Readonly<Record<string, { farads?: number; ohms?: number; measured: boolean }>>;
+  tubes?: readonly string[];
   readings?: Readonly<Record<string, number | 'OL'>>;
   photos?: readonly { of: string | null; file: string }[];
 }
@@ -113,6 +114,7 @@ export async function inspect(bridge: Bridge, unit: Unit): Promise<string> {
   for (const [value, reading] of Object.entries(unit.values ?? {})) {
     await bridge.call('set_value', { inspection, value, reading });
   }
+  if (unit.tubes) await bridge.call('set_tubes', { inspection, tubes: unit.tubes });
   for (const [reading, value] of Object.entries(unit.readings ?? {})) {
     await bridge.call('set_reading', { inspection, reading, value });
   }

@@ -4,6 +4,7 @@ use coldchassis_core::arrangement::{
     Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Reach, Selector, SwitchLeg,
 };
 use coldchassis_core::hazard::{Class, Severity, Signal};
+use coldchassis_core::heaters::{Reading, TubeRole, sources};
 use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, ValueId};
 use coldchassis_core::supply::PRESETS;
 
@@ -32,10 +33,19 @@ fn pairs(pattern: &'static str, firsts: &[&str], seconds: &[&str]) -> Expansion 
 
 /// Every pattern that code or user interface may fill in.
 pub fn expansions() -> Vec<Expansion> {
-    [questions(), values_and_readings(), classes(), reasons(), cautions(), factors(), lists()]
-        .into_iter()
-        .flatten()
-        .collect()
+    [
+        questions(),
+        values_and_readings(),
+        classes(),
+        reasons(),
+        cautions(),
+        factors(),
+        lists(),
+        heaters(),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 fn questions() -> Vec<Expansion> {
@@ -63,6 +73,47 @@ fn lists() -> Vec<Expansion> {
         of("exposure-{}", &["first", "second"]),
         of("exposure-selector-{}", &["near", "far"]),
         of("state-switch-{}", &["on", "off"]),
+    ]
+}
+
+fn heaters() -> Vec<Expansion> {
+    let readings: Vec<&str> = Reading::IDS.iter().copied().chain(["nothing"]).collect();
+    let sums = [
+        "nothing",
+        "over",
+        "under",
+        "even",
+        "dropper",
+        "barretter",
+        "branches",
+        "rectified",
+        "parallel",
+        "battery",
+        "undecided",
+    ];
+    let sources: Vec<&str> = sources().iter().map(|source| source.id.as_str()).collect();
+    let doubts = [
+        "low_certainty",
+        "from_number",
+        "volts_between",
+        "amperes_between",
+        "odd_current",
+        "two_names",
+        "tap",
+        "span",
+        "suffix",
+        "by_rule",
+    ];
+    let with = |expansion: Expansion, variables| Expansion { variables, ..expansion };
+    vec![
+        of("heaters-{}", &readings),
+        of("heaters-suggests-{}", &readings),
+        with(of("heaters-sum-{}", &sums), &["sum", "path", "line", "left", "share"]),
+        of("heaters-unproved-{}", &["metal", "isolated", "plate", "both", "label"]),
+        of("tube-role-{}", TubeRole::IDS),
+        of("tube-mark-{}", &["verified", "memory_high", "memory_medium", "memory_low"]),
+        of("tube-source-{}", &sources),
+        with(of("doubt-{}", &doubts), &["low", "high"]),
     ]
 }
 

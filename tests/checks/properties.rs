@@ -23,6 +23,8 @@ mod mirrors;
 mod networks;
 #[path = "properties/oracle.rs"]
 mod oracle;
+#[path = "properties/tubes.rs"]
+mod tubes;
 #[path = "properties/verdicts.rs"]
 mod verdicts;
 

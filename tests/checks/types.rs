@@ -10,9 +10,9 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, Code, Entry, ExposureView, FindingView, InspectionView, LikelyView,
-    NewUnit, PresetView, Problem, QuestionView, RestsOnView, RowView, StateView, Tag, UnitView,
-    WorstStateView,
+    AnswerView, AssessView, Code, Entry, ExposureView, FindingView, HeaterView, InspectionView,
+    LikelyView, NewUnit, PresetView, Problem, QuestionView, RestsOnView, RowView, StateView, Tag,
+    TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
 use ts_rs::{Config, TS};
@@ -47,6 +47,9 @@ fn generate(folder: &Path) {
         ExposureView,
         Entry,
         FindingView,
+        HeaterView,
+        TubeHit,
+        TubeRead,
         InspectionView,
         LikelyView,
         PresetView,

@@ -10,6 +10,8 @@ mod asking;
 mod bench;
 #[path = "workbench/files.rs"]
 mod files;
+#[path = "workbench/heaters.rs"]
+mod heaters;
 #[path = "workbench/inspecting.rs"]
 mod inspecting;
 #[path = "workbench/pace.rs"]

@@ -89,6 +89,12 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
             bench.caption_photo(inspection(), argument(given, "photo"), text("caption"))?
         }
         "remove_photo" => bench.remove_photo(inspection(), argument(given, "photo"))?,
+        "find_tubes" => return Ok(json!(bench.find_tubes(text("text")))),
+        "read_tubes" => return Ok(json!(bench.read_tubes(text("text")))),
+        "study_heaters" => {
+            let (volts, hertz) = (argument(given, "volts"), argument(given, "hertz"));
+            return Ok(json!(bench.study_heaters(given["tubes"].clone(), volts, hertz)?));
+        }
         "load_demo" => return Ok(json!(bench.load_demo()?)),
         "remove_demo" => return Ok(json!(bench.remove_demo()?)),
         unknown => panic!("the screens ask for a command that is not there: {unknown}"),

@@ -4,6 +4,7 @@ mod demo;
 mod figures;
 mod file;
 mod guide;
+mod heaters;
 mod print;
 mod surroundings;
 
@@ -49,6 +50,21 @@ enum Command {
         /// Another path than the worst to be expected, such as hand_to_hand.
         #[arg(long)]
         path: Option<String>,
+    },
+    /// Add up the heaters of a list of tubes: what it reads as, which is a hint and never proof.
+    Heaters {
+        /// The types, each as often as it is there.
+        #[arg(required = true, value_name = "TYPE")]
+        types: Vec<String>,
+        /// The line voltage, V.
+        #[arg(long, default_value_t = 120.0)]
+        volts: f64,
+        /// Its frequency, Hz; for a capacitor in series.
+        #[arg(long, default_value_t = 60.0)]
+        hertz: f64,
+        /// Print JSON for a script.
+        #[arg(long)]
+        json: bool,
     },
     /// Show a guided inspection of an invented radio; nothing is kept.
     Demo,
@@ -108,6 +124,10 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
             } else {
                 print::text(&print::exposure(&exposure, words))
             }
+        }
+        Command::Heaters { types, volts, hertz, json } => {
+            let (figures, view) = workbench::heater_figures(types, volts, hertz, words)?;
+            if json { print::json(&figures) } else { print::text(&heaters::page(&view, words)) }
         }
         Command::Demo => demo::play(&mut Workbench::in_memory(surroundings::of(locale))?),
         Command::Inspect { record, supply, access, name } => {

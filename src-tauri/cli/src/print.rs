@@ -79,7 +79,8 @@ fn framed(text: &str) -> String {
         .join("\n")
 }
 
-fn wrapped(text: &str, mark: &str) -> Vec<String> {
+/// Lines of a text behind a mark; those after the first are indented as far.
+pub fn wrapped(text: &str, mark: &str) -> Vec<String> {
     let indent = " ".repeat(mark.chars().count());
     wrap(text, COLUMNS - indent.len())
         .into_iter()

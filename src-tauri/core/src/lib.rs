@@ -13,6 +13,7 @@ pub mod circuit;
 pub mod fields;
 pub mod figure;
 pub mod hazard;
+pub mod heaters;
 pub mod inspection;
 pub mod photo;
 pub mod store;

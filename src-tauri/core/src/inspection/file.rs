@@ -162,7 +162,11 @@ fn read_several(question: Question, value: Value, path: &str) -> Result<Answer, 
     }
 }
 
-fn read_tubes(value: Value, path: &str) -> Result<Vec<String>, FieldError> {
+/// Reads a list of tube types.
+///
+/// # Errors
+/// It is no list of short texts, or too long: by the path of its field.
+pub fn read_tubes(value: Value, path: &str) -> Result<Vec<String>, FieldError> {
     let wrong = || {
         FieldError::new(path, Message::new("takes-tube-types").text("high", MOST_TUBES.to_string()))
     };

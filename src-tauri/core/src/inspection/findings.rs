@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::arrangement::Spread;
 use crate::fields::id_enum;
 use crate::hazard::Parts;
+use crate::heaters::{Study, study};
 use crate::supply::Supply;
 use crate::words::Message;
 
@@ -238,7 +239,16 @@ impl Findings {
             network_ohm: spread(ValueId::NetworkResistor).unwrap_or(usual.network_ohm),
             network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
             aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
+            heater_ohm: self
+                .heaters()
+                .and_then(|heaters| heaters.string_ohm())
+                .unwrap_or(usual.heater_ohm),
             ..usual
         }
+    }
+
+    /// What the list of tubes says against this supply; nothing where there is none.
+    pub fn heaters(&self) -> Option<Study> {
+        (!self.tubes.is_empty()).then(|| study(&self.tubes, self.supply.volts))
     }
 }

@@ -23,7 +23,7 @@ pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_o
 pub use conflict::Possible;
 pub use evidence::{possible, stays};
 pub use file::{
-    CANT_TELL, read_answer, read_findings, read_reading, read_supply_access, read_value,
+    CANT_TELL, read_answer, read_findings, read_reading, read_supply_access, read_tubes, read_value,
 };
 pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading, ReadingId};
 pub use judge::Judge;

@@ -80,6 +80,7 @@ fn likelihoods(findings: &Findings) -> Vec<f64> {
             Answer::One(id) => Some((question.id(), *id)),
             _ => None,
         })
+        .chain(tube_list(findings))
         .collect();
     let fits = |isolation: &Isolation| {
         LIKELIHOODS
@@ -90,6 +91,12 @@ fn likelihoods(findings: &Findings) -> Vec<f64> {
             .product()
     };
     Isolation::ALL.iter().map(fits).collect()
+}
+
+/// What the list of tubes reads as, as an answer to the question for it.
+fn tube_list(findings: &Findings) -> Option<(&'static str, &'static str)> {
+    let reading = findings.heaters()?.reading;
+    Some((Question::TubeList.id(), reading.id()))
 }
 
 fn of_kind(kind: &str) -> Vec<f64> {
@@ -170,7 +177,7 @@ fn share(factor: &str, condition: &str, value: &str) -> f64 {
 mod tests {
     use super::{BY_KIND, isolation_share, weights};
     use crate::arrangement::{Isolation, all};
-    use crate::inspection::Findings;
+    use crate::inspection::{Answer, Findings, Question};
     use crate::supply::Supply;
 
     #[test]
@@ -196,5 +203,52 @@ mod tests {
     fn nothing_said_takes_the_kind_that_could_be_anything() {
         let findings = Findings::new(Supply::new(120.0, 60.0));
         assert_eq!(&weights(&findings), BY_KIND.get("other").unwrap());
+    }
+
+    fn share(weights: &[f64], isolation: Isolation) -> f64 {
+        let there = weights.iter().zip(all()).filter(|(_, a)| a.isolation == isolation);
+        there.map(|(weight, _)| weight).sum::<f64>() / weights.iter().sum::<f64>()
+    }
+
+    fn with_tubes(kind: &'static str, tubes: &[&str]) -> Findings {
+        let mut findings = Findings::new(Supply::new(120.0, 60.0));
+        findings.answers.insert(Question::Kind, Answer::One(kind));
+        findings.tubes = tubes.iter().map(|tube| (*tube).to_owned()).collect();
+        findings
+    }
+
+    // One list for each reading, from the line-ups of the reference.
+    const LISTS: [(&str, &[&str]); 5] = [
+        ("series_on_line", &["12SA7", "12SK7", "12SQ7", "50L6GT", "35Z5GT"]),
+        ("series_with_dropper", &["6SC7", "6SJ7", "25L6GT", "25Z6GT"]),
+        ("parallel_transformer", &["12AX7", "6V6", "5Y3GT"]),
+        ("battery", &["1R5", "1T4", "1S5", "3S4"]),
+        ("undecided", &["ZZTOP"]),
+    ];
+
+    #[test]
+    fn no_list_of_tubes_feeds_a_unit_without_a_line_side() {
+        for (reading, tubes) in LISTS {
+            for kind in BY_KIND.keys() {
+                let findings = with_tubes(kind, tubes);
+                assert_eq!(findings.heaters().unwrap().reading.id(), reading);
+                let before = share(&weights(&with_tubes(kind, &[])), Isolation::NoLine);
+                let after = share(&weights(&findings), Isolation::NoLine);
+                // A list that leaves every isolation as likely leaves this one too.
+                assert!(after <= before + 1e-9, "{kind} {reading} {before} {after}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_string_speaks_for_the_line_and_windings_for_a_transformer() {
+        let tied = |tubes: &[&str]| {
+            let weights = weights(&with_tubes("table_radio", tubes));
+            share(&weights, Isolation::LineTied) + share(&weights, Isolation::LineFloated)
+        };
+        let [string, dropper, winding, battery, _] = LISTS.map(|(_, tubes)| tied(tubes));
+        let nothing = tied(&[]);
+        assert!(string > nothing && dropper > nothing && winding < nothing);
+        assert!((battery - nothing).abs() < 1e-9, "battery tubes move nothing");
     }
 }

@@ -12,7 +12,6 @@ pub fn not_checked(findings: &Findings) -> Vec<Message> {
     let batteries = findings.says(Question::Plug, "battery_only");
     let unswitched = inside_looked && findings.known(Question::SwitchLeg).is_none();
     let unread = findings.values.is_empty() && !batteries;
-    let tubes = if findings.tubes.is_empty() { "not-checked-tubes" } else { "not-weighed-tubes" };
     let readings =
         if findings.readings.is_empty() { "not-checked-readings" } else { "not-weighed-readings" };
     [
@@ -23,7 +22,7 @@ pub fn not_checked(findings: &Findings) -> Vec<Message> {
         (metal_untraced(findings), "not-checked-metal"),
         (aerial_beside_metal(findings), "not-checked-aerial"),
         (unread, "not-checked-values"),
-        (true, tubes),
+        (findings.tubes.is_empty(), "not-checked-tubes"),
     ]
     .into_iter()
     .filter(|(is_so, _)| *is_so)

@@ -71,7 +71,7 @@ pub struct Verdict {
     pub consistent: usize,
     /// The classes still possible, worst first.
     pub classes: Vec<Class>,
-    /// Tubes of the list that the catalogue does not have.
+    /// Tubes of the list of whose heater neither a list nor a rule says anything.
     pub unknown_tubes: Vec<String>,
 }
 
@@ -107,8 +107,7 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
         overlays: overlays(findings, set, judge),
         consistent: possible.consistent(),
         classes,
-        // The catalogue is not there yet: every tube is kept, none is known.
-        unknown_tubes: findings.tubes.clone(),
+        unknown_tubes: findings.heaters().map(|heaters| heaters.unknown()).unwrap_or_default(),
         conflicts: possible.conflicts,
     }
 }

@@ -43,6 +43,11 @@ impl Feed {
     }
 }
 
+/// Nominal voltages that a supply can have, V rms.
+pub const VOLTS: std::ops::RangeInclusive<f64> = 1.0..=1000.0;
+/// Frequencies that a supply can have, Hz.
+pub const HERTZ: std::ops::RangeInclusive<f64> = 15.0..=400.0;
+
 /// A supply: what is between the contacts of the outlet.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct Supply {
@@ -68,7 +73,7 @@ impl Supply {
     /// Names the field: volts 1 to 1000, hertz 15 to 400, volts_max from volts to 1.25 × volts.
     pub fn read(value: Value, path: &str) -> Result<Self, FieldError> {
         let mut fields = Fields::of(value, path)?;
-        let given = fields.number("volts", 1.0..=1000.0)?;
+        let given = fields.number("volts", VOLTS)?;
         let volts = fields.required("volts", given)?;
         let hertz = read_hertz(&mut fields)?;
         let feed = read_feed(&mut fields)?;
@@ -91,8 +96,8 @@ fn read_hertz(fields: &mut Fields) -> Result<f64, FieldError> {
     let value = fields.required("hertz", value)?;
     match value.as_f64() {
         Some(0.0) => Err(FieldError::new(path, Message::new("takes-no-direct-current"))),
-        Some(hertz) if (15.0..=400.0).contains(&hertz) => Ok(hertz),
-        _ => Err(FieldError::new(path, crate::fields::number_range(&(15.0..=400.0)))),
+        Some(hertz) if HERTZ.contains(&hertz) => Ok(hertz),
+        _ => Err(FieldError::new(path, crate::fields::number_range(&HERTZ))),
     }
 }
 

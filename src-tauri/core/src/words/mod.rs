@@ -11,7 +11,9 @@ use include_dir::{Dir, include_dir};
 use serde::Serialize;
 use unic_langid::LanguageIdentifier;
 
-pub use quantity::{farads, hertz, milliamperes, ohms, percent, volts, watts};
+pub use quantity::{
+    amperes, farads, heater_volts, hertz, milliamperes, ohms, percent, volts, watts,
+};
 
 static FILES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/words");
 

@@ -13,6 +13,17 @@ pub fn volts(volts: f64) -> String {
     with_unit(volts, "V")
 }
 
+/// A heater voltage in V, to a tenth: that is how it is printed and added up.
+pub fn heater_volts(volts: f64) -> String {
+    let text = format!("{volts:.1}");
+    format!("{}{JOIN}V", text.strip_suffix(".0").unwrap_or(&text))
+}
+
+/// A heater current in A.
+pub fn amperes(amperes: f64) -> String {
+    with_unit(amperes, "A")
+}
+
 /// A frequency in Hz.
 pub fn hertz(hertz: f64) -> String {
     with_unit(hertz, "Hz")
@@ -64,13 +75,15 @@ fn three_figures(value: f64) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{farads, milliamperes, ohms};
+    use super::{farads, heater_volts, milliamperes, ohms};
 
     #[test]
     fn figures_keep_three_places_and_their_unit() {
         assert_eq!(milliamperes(174.25), "174\u{a0}mA");
         assert_eq!(milliamperes(2.1714), "2.17\u{a0}mA");
         assert_eq!(milliamperes(0.009), "0.009\u{a0}mA");
+        assert_eq!(heater_volts(122.8), "122.8\u{a0}V");
+        assert_eq!(heater_volts(35.0), "35\u{a0}V");
         assert_eq!(milliamperes(0.0), "0\u{a0}mA");
         assert_eq!(farads(4.7e-8), "0.047\u{a0}µF");
         assert_eq!(farads(2.2e-9), "2.2\u{a0}nF");

@@ -114,7 +114,7 @@ pub struct AssessView {
     pub overlays: Vec<&'static str>,
     /// How many arrangements agree with every finding.
     pub consistent: usize,
-    /// Tubes that the catalogue does not have.
+    /// Tubes of whose heater nothing is known.
     pub unknown_tubes: Vec<String>,
 }
 

@@ -9,11 +9,15 @@ mod demo_units;
 mod error;
 mod file_views;
 mod finding_view;
+mod heater_views;
+mod heater_words;
+mod heaters;
 mod photo_text;
 mod photos;
 mod question_views;
 mod session;
 mod tag;
+mod tube_words;
 mod undo;
 mod views;
 
@@ -25,6 +29,10 @@ pub use file_views::{
     assess_file, exposure_file, person,
 };
 pub use finding_view::FindingView;
+pub use heater_views::{
+    HeaterDrawing, HeaterPlace, HeaterView, Known, NamedFigure, TubeHit, TubeRead, TubeRow,
+};
+pub use heaters::{HeaterFigures, heater_figures};
 pub use photo_text::take_in;
 pub use photos::PhotoView;
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};

@@ -6,6 +6,7 @@ use uuid::Uuid;
 
 use super::file_views::AssessView;
 use super::finding_view::{FindingView, finding_view, in_order};
+use super::heaters::heater_hint;
 use super::photos::PhotoView;
 use super::question_views::{QuestionView, also, hints, step_view};
 use super::tag::{Tag, tag};
@@ -66,6 +67,8 @@ pub struct InspectionView {
     pub verdict: AssessView,
     /// The verdict for people.
     pub tag: Tag,
+    /// What the list of tubes reads as, as a hint; nothing where there is no list.
+    pub heaters: Option<String>,
     /// The classes still possible, worst first.
     pub classes: Vec<Class>,
     /// What to ask next; nothing when asking can no longer better the verdict.
@@ -161,6 +164,7 @@ pub(super) fn inspection_view(
         others: Vec::new(),
         verdict: AssessView::from(verdict),
         tag: tag(findings, verdict, words),
+        heaters: heater_hint(findings, words),
         classes: verdict.classes.clone(),
         question: verdict.next.map(|step| step_view(step, words)),
         further: verdict.further.map(|step| step_view(step, words)),

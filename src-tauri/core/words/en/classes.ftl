@@ -109,7 +109,6 @@ not-checked-tubes = which tubes are in it
 not-checked-aerial = what the aerial or earth terminal itself could carry
 not-checked-supply = the outside supply: inspect it as a unit of its own
 not-weighed-readings = your meter readings: they are kept, but not used yet
-not-weighed-tubes = the list of tubes: it is kept, but not used yet
 not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
 next-step = Next: { $question }
 next-step-cover_off = What you may look at now cannot improve this verdict. Soonest with the cover off, by somebody who may: { $question }

@@ -1,6 +1,7 @@
 import { toJpeg, toText } from './photoText';
 import type { Access } from '../types/Access';
 import type { Code } from '../types/Code';
+import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
 import type { NewUnit } from '../types/NewUnit';
@@ -8,6 +9,8 @@ import type { PresetView } from '../types/PresetView';
 import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
 import type { Supply } from '../types/Supply';
+import type { TubeHit } from '../types/TubeHit';
+import type { TubeRead } from '../types/TubeRead';
 import type { UnitView } from '../types/UnitView';
 
 /** What an answer can be: an id, a list of ids, or a number. */
@@ -35,6 +38,12 @@ export interface Backend {
   setValue(inspection: string, value: string, reading: PartReading): Promise<InspectionView>;
   setRated(inspection: string, rated: Rated): Promise<InspectionView>;
   setTubes(inspection: string, tubes: string[]): Promise<InspectionView>;
+  /** Types that what is typed so far may become, best first. */
+  findTubes(text: string): Promise<TubeHit[]>;
+  /** A whole list that was pasted. */
+  readTubes(text: string): Promise<TubeRead[]>;
+  /** What the heaters of these tubes come to on such a line. */
+  studyHeaters(tubes: string[], volts: number, hertz: number): Promise<HeaterView>;
   setReading(
     inspection: string,
     reading: ReadingId,
@@ -78,6 +87,9 @@ export function backendOver(call: Call): Backend {
     setValue: (inspection, value, reading) => call('set_value', { inspection, value, reading }),
     setRated: (inspection, rated) => call('set_rated', { inspection, rated: { ...rated } }),
     setTubes: (inspection, tubes) => call('set_tubes', { inspection, tubes }),
+    findTubes: (text) => call('find_tubes', { text }),
+    readTubes: (text) => call('read_tubes', { text }),
+    studyHeaters: (tubes, volts, hertz) => call('study_heaters', { tubes, volts, hertz }),
     setReading: (inspection, reading, value) =>
       call('set_reading', { inspection, reading, value }),
     withdraw: (inspection, finding) => call('withdraw', { inspection, finding }),

@@ -3,17 +3,17 @@ export type Turn = 'q' | 'also' | 'hint' | 'change';
 
 /** A screen, with what it is about. */
 export type Route =
-  | { screen: 'list' | 'new' | 'settings' | 'shocked' }
+  | { screen: 'list' | 'new' | 'settings' | 'shocked' | 'heaters' }
   | { screen: 'first'; step: number }
-  | { screen: 'inspection' | 'found' | 'verdict' | 'readings'; inspection: string }
+  | { screen: 'inspection' | 'found' | 'verdict' | 'readings' | 'heaters'; inspection: string }
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
   | { screen: 'photo'; inspection: string; photo: string };
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
-const PLAIN = ['new', 'settings', 'shocked'] as const;
+const PLAIN = ['new', 'settings', 'shocked', 'heaters'] as const;
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
-const PLACES = ['found', 'verdict', 'readings'] as const;
+const PLACES = ['found', 'verdict', 'readings', 'heaters'] as const;
 
 /** The screens of one inspection. */
 export type InspectionRoute = Extract<Route, { inspection: string }>;
@@ -54,6 +54,8 @@ export function format(route: Route): string {
     case 'verdict':
     case 'readings':
       return `#/i/${route.inspection}/${route.screen}`;
+    case 'heaters':
+      return 'inspection' in route ? `#/i/${route.inspection}/heaters` : '#/heaters';
     default:
       return `#/${route.screen}`;
   }
@@ -64,7 +66,8 @@ export function parent(route: Route): Route {
   if (route.screen === 'question' && route.turn === 'change') {
     return { screen: 'found', inspection: route.inspection };
   }
-  if (route.screen === 'found' || route.screen === 'readings' || route.screen === 'photo') {
+  const isBesideVerdict = ['found', 'readings', 'photo', 'heaters'].includes(route.screen);
+  if ('inspection' in route && isBesideVerdict) {
     return { screen: 'verdict', inspection: route.inspection };
   }
   return { screen: 'list' };

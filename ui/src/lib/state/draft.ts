@@ -24,3 +24,30 @@ export const draft = {
     localStorage.removeItem(KEY);
   },
 };
+
+/** A tube list that belongs to no unit, with the supply that it is read against. */
+export interface HeaterDraft {
+  tubes: string[];
+  /** A supply's id; null where none is chosen. */
+  preset: string | null;
+  /** It is the example, untouched. */
+  example: boolean;
+}
+
+const HEATERS = 'heaters';
+const NOTHING: HeaterDraft = { tubes: [], preset: null, example: false };
+
+/** The one tube list without a unit. */
+export const heaterDraft = {
+  keep(kept: HeaterDraft): void {
+    localStorage.setItem(HEATERS, JSON.stringify(kept));
+  },
+  read(): HeaterDraft {
+    try {
+      const kept = JSON.parse(localStorage.getItem(HEATERS) ?? '{}') as Partial<HeaterDraft>;
+      return { ...NOTHING, ...kept };
+    } catch {
+      return NOTHING;
+    }
+  },
+};

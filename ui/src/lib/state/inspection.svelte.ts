@@ -36,6 +36,12 @@ class OpenInspection {
     return done;
   }
 
+  /** Runs one command after what runs already, for changes that come faster than they are stored. */
+  async runNext(command: () => Promise<InspectionView | null>): Promise<InspectionView | null> {
+    while (this.busy) await this.#running;
+    return this.run(command);
+  }
+
   async #carryOut(
     command: () => Promise<InspectionView | null>,
   ): Promise<InspectionView | null> {

@@ -56,6 +56,6 @@ overlays: Array<string>,
  */
 consistent: number, 
 /**
- * Tubes that the catalogue does not have.
+ * Tubes of whose heater nothing is known.
  */
 unknown_tubes: Array<string>, };

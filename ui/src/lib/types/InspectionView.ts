@@ -54,6 +54,10 @@ verdict: AssessView,
  */
 tag: Tag, 
 /**
+ * What the list of tubes reads as, as a hint; nothing where there is no list.
+ */
+heaters: string | null, 
+/**
  * The classes still possible, worst first.
  */
 classes: Array<Class>, 

@@ -75,8 +75,6 @@ question-figure-farads = As 0.047u, 47n or 470p
 question-figure-ohms = As 220k, 1M or 470
 question-count = How many
 question-count-hint = As a figure, such as 5
-question-tubes = Types
-question-tubes-hint = With spaces between, such as 12SA7 50L6GT
 question-read-marked = Read off the part
 question-read-measured = Measured
 question-read-how = How do you know it?
@@ -99,6 +97,97 @@ question-rated-hertz = Hertz, or cycles
 question-rated-watts = Watts
 question-rated-empty = Enter at least one figure.
 question-rated-wrong = Enter one figure, such as 117. Of several voltages, the one that is set now.
+
+## A list of tubes
+
+tubes-first = First type
+tubes-next = Next type
+tubes-hint = As printed on the tube. You can paste a whole list.
+tubes-done = Done
+tubes-digits = Digits
+tubes-hits = Types that fit
+# $written is what was typed or pasted.
+tubes-for = for { $written }
+tubes-by-rule = By rule, not from a list.
+tubes-as-written = As written
+tubes-nobody-knows = Not in the list. Added as written.
+tubes-added = { $type } added.
+tubes-added-for = { $type } added, for { $written }.
+tubes-pasted =
+    { $count ->
+        [one] One tube added.
+       *[other] { $count } tubes added.
+    }
+tubes-read-as = { $type }, for { $written }.
+tubes-pasted-unknown = Not known, kept as written: { $types }.
+tubes-full = No more than { $most } tubes fit.
+tubes-all =
+    { $count ->
+        [one] One tube
+       *[other] { $count } tubes
+    }
+tubes-removed = { $type } removed.
+tubes-remove = Remove { $type }
+tubes-fewer = One { $type } less
+tubes-more = One more { $type }
+tubes-count =
+    { $count ->
+        [one] once
+       *[other] { $count } times
+    }
+tubes-arrange = Change the order
+tubes-arranged = Order done
+tubes-up = { $type } further up
+tubes-down = { $type } further down
+
+## What the heaters say
+
+heaters = Tubes
+heaters-title = What do the tubes say?
+heaters-from-list = Only a tube list? See what it says
+heaters-does = Enter the types of the tubes. Their heaters add up to a hint: a string straight across the line, or a transformer.
+heaters-unplug = Unplug it first. Let it cool, and do not pull hot tubes.
+heaters-where-label = A label inside the cabinet, on its back or under its lid, shows which tube goes where.
+heaters-where-chassis = Types are often stamped on the chassis, beside the sockets.
+heaters-where-tops = Else read the glass or the base of each tube. Turn your light, not the tube.
+heaters-start = Enter the tubes
+heaters-add = Add a tube
+heaters-example-show = Show me an example
+heaters-example = An example, not your unit.
+heaters-example-remove = Remove it
+heaters-clear = Clear the list
+heaters-cleared = The list is cleared.
+heaters-supply = Line voltage
+heaters-supply-why = The volts of the heaters mean something only against the line that feeds them.
+heaters-hint-at = What the tubes hint at
+heaters-see = See what these heaters say
+heaters-never-proof = A hint, never proof.
+heaters-figures = To hold against a meter
+heaters-cannot-prove = What the list cannot prove
+heaters-sources = Each tube, and where its figures come from
+heaters-of-line = of { $line } V
+# In the drawing: few letters.
+heaters-band = A string on the line ends here
+heaters-line = line
+heaters-string = in the string
+heaters-times-higher = The line: { $times } times as high
+heaters-volts = { $volts } V
+heaters-amperes = { $amperes } A
+heaters-left = { $volts } V left for a dropper
+heaters-over = { $volts } V more than the line
+heaters-unknown-volts = not known
+heaters-times = { $type } ×{ $count }
+# Read out in the place of the drawing.
+heaters-drawn-stack = Drawing: the heaters of { $types } stacked up come to { $sum } V, beside a line of { $line } V.
+heaters-drawn-side = Drawing: the heaters of { $types } side by side on a few volts, beside a line of { $line } V.
+heaters-place-string = In the string.
+heaters-place-branch = In one of the branches of the string.
+heaters-place-own_branch = On the line by itself.
+heaters-place-winding = Side by side with the others.
+heaters-place-no_heater = Has no heater.
+heaters-place-aside = Does not count in the sum.
+heaters-place-clash = Does not fit with the others.
+heaters-place-unknown = Not known, not counted.
 
 still-possible = Still possible
 # Read out when an answer narrows it. $classes is a list of short class names.

@@ -1,0 +1,42 @@
+//! Dial lamps: what a lamp in or across a heater string draws.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use super::catalogue::Rating;
+use super::spelling::key;
+use crate::figure::Mark;
+
+/// A dial lamp by its trade number.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+pub(super) struct Lamp {
+    number: String,
+    volts: f64,
+    amperes: f64,
+    pub(super) mark: Mark,
+}
+
+impl Lamp {
+    pub(super) fn name(&self) -> String {
+        format!("#{}", self.number)
+    }
+
+    pub(super) fn rating(&self) -> Rating {
+        Rating::of(self.volts, self.amperes)
+    }
+}
+
+static LAMPS: LazyLock<Vec<Lamp>> = LazyLock::new(|| {
+    let text = include_str!("../../data/dial_lamps.csv");
+    csv::Reader::from_reader(text.as_bytes()).into_deserialize().filter_map(Result::ok).collect()
+});
+
+/// The lamp of this name: its number after `#` or `lamp`, for a bare 47 is a tube.
+pub(super) fn find(written: &str) -> Option<&'static Lamp> {
+    let key = key(written);
+    let number = key.strip_prefix('#').or_else(|| key.strip_prefix("LAMP"));
+    let number = number.or_else(|| key.strip_suffix("LAMP"))?;
+    let number = number.strip_prefix('#').unwrap_or(number);
+    LAMPS.iter().find(|lamp| lamp.number == number)
+}

@@ -1,0 +1,62 @@
+/** A list of tubes as it is written: one entry for each tube, in the order of the list. */
+export type Tubes = readonly string[];
+
+/** The most tubes that the core takes. */
+export const MOST_TUBES = 60;
+
+/** Equal neighbours, shown in one row. */
+export interface Group {
+  name: string;
+  count: number;
+  /** Place of the first of them in the list. */
+  from: number;
+  /** Tells it from another group of the same type further down. */
+  key: string;
+}
+
+/** The rows of a list. */
+export function groups(tubes: Tubes): Group[] {
+  const found: Group[] = [];
+  const seen = new Map<string, number>();
+  for (const [at, name] of tubes.entries()) {
+    const last = found.at(-1);
+    if (last?.name === name) {
+      last.count += 1;
+      continue;
+    }
+    const times = seen.get(name) ?? 0;
+    seen.set(name, times + 1);
+    found.push({ name, count: 1, from: at, key: `${name} ${times}` });
+  }
+  return found;
+}
+
+/** The list with so many tubes in one row; none takes the row away. */
+export function withCount(tubes: Tubes, group: Group, count: number): string[] {
+  const rest = tubes.slice(group.from + group.count);
+  return [...tubes.slice(0, group.from), ...Array<string>(count).fill(group.name), ...rest];
+}
+
+/** The list with one row moved past its neighbour above (-1) or below (1). */
+export function moved(tubes: Tubes, group: Group, by: -1 | 1): string[] {
+  const rows = groups(tubes);
+  const at = rows.findIndex(({ from }) => from === group.from);
+  const [row] = rows.splice(at, 1);
+  if (row) rows.splice(Math.max(at + by, 0), 0, row);
+  return rows.flatMap(({ name, count }) => Array<string>(count).fill(name));
+}
+
+/** Whether two lists say the same. */
+export function same(one: Tubes, other: Tubes): boolean {
+  return one.length === other.length && one.every((name, at) => name === other[at]);
+}
+
+/** The types in a text that could be a whole list. */
+export function words(text: string): string[] {
+  return text.split(/[\s,;+|]+/).filter((word) => word !== '');
+}
+
+/** The tubes in what an inspection keeps. */
+export function tubesIn(kept: unknown): string[] {
+  return Array.isArray(kept) ? kept.filter((one) => typeof one === 'string') : [];
+}
