@@ -4,7 +4,7 @@ import type { Locator, Page } from '@playwright/test';
 
 import type { Bridge } from './bridge';
 import { expect, test } from './check';
-import { settle } from './screen';
+import { addStyle, settle } from './screen';
 import { inspect, type Unit } from './units';
 import { READING_MS, Walk } from './walk';
 import { say } from './words';
@@ -30,7 +30,8 @@ async function kept(bridge: Bridge, inspection: string): Promise<string[] | null
   return view.findings.find(({ path }) => path === 'tubes')?.value ?? null;
 }
 
-const keeps = (bridge: Bridge, inspection: string) => expect.poll(() => kept(bridge, inspection));
+const keeps = (bridge: Bridge, inspection: string, why?: string) =>
+  expect.poll(() => kept(bridge, inspection), why);
 
 /** Return on the phone's keyboard. */
 const pressReturn = (page: Page): Promise<void> =>
@@ -224,4 +225,87 @@ test('the heaters of an inspection are its tubes, and what is changed there is k
   await page.locator('.bottom').getByRole('button', { name: say('undo'), exact: true }).tap();
   await keeps(bridge, inspection).toEqual(FIVE);
   await expect.poll(() => rows(page), 'the list on the screen follows').toEqual(FIVE);
+});
+
+const barUndo = (page: Page): Locator => page.locator('.bottom').getByRole('button', { name: say('undo'), exact: true });
+const formUndo = (page: Page): Locator => page.locator('form').getByRole('button', { name: say('undo'), exact: true });
+
+test('the undo of the list and the undo of the inspection are one', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...EMPTY, tubes: FIVE });
+  await page.goto(`/#/i/${inspection}/change/tube_list`);
+  await settle(page, traffic);
+  const short = FIVE.slice(0, -1);
+  await tool(page, 'tubes-remove', '35Z5GT').tap();
+  await keeps(bridge, inspection).toEqual(short);
+  await tool(page, 'tubes-remove', '50L6GT').tap();
+  await keeps(bridge, inspection).toEqual(short.slice(0, -1));
+  await formUndo(page).tap();
+  await keeps(bridge, inspection).toEqual(short);
+  await page.waitForTimeout(READING_MS);
+  await barUndo(page).tap();
+  await keeps(bridge, inspection, 'the next undo goes further back').toEqual(FIVE);
+});
+
+test('an undo before the change is stored takes back that change alone', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...EMPTY, tubes: FIVE });
+  await page.goto(`/#/i/${inspection}/change/tube_list`);
+  await settle(page, traffic);
+  let release = (): void => undefined;
+  const held = new Promise<void>((done) => (release = done));
+  await page.route('**/api/set_tubes', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await tool(page, 'tubes-remove', '35Z5GT').tap();
+  await formUndo(page).tap();
+  await expect.poll(() => rows(page)).toEqual(FIVE);
+  release();
+  await settle(page, traffic);
+  expect(await rows(page)).toEqual(FIVE);
+  await keeps(bridge, inspection).toEqual(FIVE);
+  // All that is left to undo is the list itself.
+  await page.waitForTimeout(READING_MS);
+  await barUndo(page).tap();
+  await keeps(bridge, inspection).toBeNull();
+});
+
+test('on a low display the bar makes room while a type is typed', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...EMPTY, tubes: FIVE });
+  await page.goto(`/#/i/${inspection}/change/tube_list`);
+  await settle(page, traffic);
+  const bar = page.locator('.bottom');
+  await field(page).tap();
+  await expect(bar, 'here is room for both').toBeVisible();
+  await page.setViewportSize({ width: 844, height: 190 });
+  await expect(bar).toBeHidden();
+  await page.getByRole('button', { name: say('tubes-done') }).tap();
+  await expect(bar).toBeVisible();
+});
+
+test('what is half typed outlives the app', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, EMPTY);
+  await page.goto(`/#/i/${inspection}/q/tube_list`);
+  await settle(page, traffic);
+  await field(page).tap();
+  await field(page).fill('12SK');
+  await expect(hits(page).first()).toBeVisible();
+  await page.reload();
+  await settle(page, traffic);
+  await expect(field(page)).toHaveValue('12SK');
+  await field(page).tap();
+  await hits(page).first().tap();
+  await keeps(bridge, inspection).toEqual(['12SK7']);
+  await page.reload();
+  await settle(page, traffic);
+  await expect(field(page)).toHaveValue('');
+});
+
+test('a type is read as a whole at large text', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, { ...EMPTY, tubes: FIVE });
+  await page.setViewportSize({ width: 320, height: 640 });
+  await page.goto(`/#/i/${inspection}/change/tube_list`);
+  await addStyle(page, 'html { font-size: 212.5% }');
+  await settle(page, traffic);
+  const lines = await page.locator('ol li b').evaluateAll((names) => names.map((name) => name.getClientRects().length));
+  expect(lines).toEqual(FIVE.map(() => 1));
 });

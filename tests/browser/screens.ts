@@ -152,6 +152,15 @@ const CLASH = tubes('12SA7 12SK7 12SQ7 50L6GT 35Z5GT 6SJ7');
 const PARALLEL = tubes('12AX7 6V6 5Y3GT');
 const LONG = tubes('6BE6 6BA6 6BA6 6AV6 6AU6 6AL5 6BE6 6BA6 6BA6 6AV6 6AU6 6AL5 25L6GT 25Z6GT 25L6GT 25Z6GT 12SK7 QQ99');
 
+/** Battery tubes whose rectifier has its heater on the line: a line-up of the trade (common practice). */
+const RECTIFIED = tubes('1R5 1U4 1U5 3V4 117Z3');
+/** So little is left of the line that its name has no room in it: 120 − 110.2 V (tube manuals, from memory). */
+const THIN = tubes('12SA7 12SK7 50L6GT 35Z5GT #47 0D3');
+/** As many as the core takes, most of them several times. */
+const SIXTY = tubes('6BE6 6BA6 6AV6 12AX7 50C5 QQ99 '.repeat(10).trim());
+/** Types that are no more than a guess by their number. */
+const BY_RULE = tubes('8AW8 12DQ6 12SK7');
+
 const type = (text: string) => async (_: Walk, page: Page) => {
   await page.getByRole('textbox').tap();
   await page.getByRole('textbox').fill(text);
@@ -168,6 +177,9 @@ const HEATERS: Screen[] = [
   { name: 'heaters-clash', reach: of(CLASH, 'heaters'), long: true },
   { name: 'heaters-parallel', reach: of(PARALLEL, 'heaters'), long: true },
   { name: 'heaters-long', reach: of(LONG, 'heaters'), long: true },
+  { name: 'heaters-rectified', reach: of(RECTIFIED, 'heaters'), long: true },
+  { name: 'heaters-thin', reach: of(THIN, 'heaters') },
+  { name: 'heaters-sixty', reach: of(SIXTY, 'heaters') },
   {
     name: 'heaters-sources',
     reach: of(STRING, 'heaters'),
@@ -177,6 +189,7 @@ const HEATERS: Screen[] = [
   { name: 'tubes-hits', reach: of(NEW, 'q/tube_list'), act: type('12SK') },
   { name: 'tubes-corrected', reach: of(NEW, 'q/tube_list'), act: type('I2SK7') },
   { name: 'tubes-unknown', reach: of(NEW, 'q/tube_list'), act: type('QQ99') },
+  { name: 'tubes-by-rule', reach: of(BY_RULE, 'change/tube_list'), long: true },
   { name: 'tubes-listed', reach: of(STRING, 'change/tube_list'), long: true },
   {
     name: 'tubes-order',

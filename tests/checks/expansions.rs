@@ -77,7 +77,8 @@ fn lists() -> Vec<Expansion> {
 }
 
 fn heaters() -> Vec<Expansion> {
-    let readings: Vec<&str> = Reading::IDS.iter().copied().chain(["nothing"]).collect();
+    let readings: Vec<&str> =
+        Reading::IDS.iter().copied().chain(["nothing", "string_tubes"]).collect();
     let sums = [
         "nothing",
         "over",

@@ -19,6 +19,10 @@ pub fn page(view: &HeaterView, words: &Words) -> String {
     lines.extend(doubts.flat_map(|(name, doubt)| wrapped(&format!("{name}: {doubt}"), "  ? ")));
     lines.extend(view.clashes.iter().flat_map(|clash| wrapped(clash, "  ! ")));
     lines.push(paragraph(&view.suggests));
+    if let Some(caution) = &view.caution {
+        lines.push(String::new());
+        lines.extend(wrapped(caution, "! "));
+    }
     for figure in &view.figures {
         lines.push(format!("\n{}: {}", figure.name, figure.figure));
         lines

@@ -80,7 +80,10 @@ fn without_prefix(entered: &str, key: &str) -> Option<Named> {
     }
     let digits = rest.chars().take_while(char::is_ascii_digit).count();
     let european = prefix == Some(&EUROPEAN_TOO) && digits < 3 && !entered.contains('-');
-    let hundred = rest.strip_prefix(['2', '3', '4']).filter(|_| digits == 3 && rest.len() <= 4);
+    // 211 and 212 are tubes of their own.
+    let hundred = rest
+        .strip_prefix(['2', '3', '4'])
+        .filter(|short| digits == 3 && rest.len() <= 4 && !matches!(*short, "11" | "12"));
     let bare = prefix.and_then(|_| exact(rest));
     bare.or_else(|| hundred.and_then(exact)).filter(|_| !european)
 }

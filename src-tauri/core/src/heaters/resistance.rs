@@ -1,6 +1,7 @@
 //! What an ohmmeter reads across cold heaters, and how far that can be off.
 
 use super::catalogue::{HeaterKind, Rating};
+use super::dropper::Dropper;
 use super::study::{Part, Place, Study};
 use crate::figure::{Figure, Mark, Source};
 
@@ -117,8 +118,12 @@ impl Study {
         let hot_ohm = if self.is_rectified { 0.0 } else { self.hot_main()? };
         let all = own?.into_iter().chain(main);
         let cold = all.reduce(ColdRange::in_parallel)?;
-        let dropper_ohm = main.and(self.dropper()).map(|dropper| dropper.ohms);
+        let dropper_ohm = main.and(self.needed_dropper()).map(|dropper| dropper.ohms);
         Some(PlugReading { cold, hot_ohm, dropper_ohm })
+    }
+
+    fn needed_dropper(&self) -> Option<Dropper> {
+        self.dropper().filter(|_| !self.needs_no_dropper())
     }
 
     /// A heater on the line by itself, with the dropper that it needs there.
@@ -138,7 +143,7 @@ impl Study {
         // Equal branches side by side: the whole of them over the square of their number.
         let branches = f64::from(self.branches.max(1));
         let heaters = sum(Place::String)?.in_series(sum(Place::Branch)?.over(branches * branches));
-        Some(match self.dropper() {
+        Some(match self.needed_dropper() {
             Some(dropper) => heaters.in_series(ColdRange::of(dropper.ohms, HeaterKind::Resistor)),
             None => heaters,
         })

@@ -6,13 +6,22 @@
 /// The longest spelling that is looked up; longer ones are cut, for no type is as long.
 pub(super) const LONGEST: usize = 24;
 
+/// The most characters of a text that are looked at: a number has few, whatever stands between them.
+const LONGEST_WRITTEN: usize = 128;
+
 /// A type number as it is looked up: capitals and digits only; `#` before the number of a lamp.
 pub(super) type Key = String;
 
 /// The spelling that is looked up.
 pub(super) fn key(written: &str) -> Key {
     let plain = |c: char| c.is_ascii_alphanumeric() || c == '#' || is_cyrillic(c);
-    written.chars().flat_map(char::to_uppercase).filter(|&c| plain(c)).take(LONGEST).collect()
+    written
+        .chars()
+        .take(LONGEST_WRITTEN)
+        .flat_map(char::to_uppercase)
+        .filter(|&c| plain(c))
+        .take(LONGEST)
+        .collect()
 }
 
 /// Whether a letter is Cyrillic.
@@ -97,7 +106,7 @@ pub(super) fn looks_in_latin(key: &str) -> Vec<Key> {
 /// How far look-alikes are taken for the same.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Alike {
-    /// O and 0; I, L and 1. No two types of the list differ by these alone.
+    /// O and 0; I and 1, and an L that begins a number and 1. No two types of the list differ by these alone.
     Round,
     /// S and 5, B and 8, Z and 2, G and 6, Q and 0 as well. A few types differ by these.
     Worn,
@@ -107,7 +116,7 @@ pub(super) enum Alike {
 pub(super) fn folded(key: &str, alike: Alike) -> Key {
     let round = |c: char| match c {
         'O' => '0',
-        'I' | 'L' => '1',
+        'I' => '1',
         other => other,
     };
     let worn = |c: char| match c {
@@ -119,7 +128,8 @@ pub(super) fn folded(key: &str, alike: Alike) -> Key {
         other => other,
     };
     let fold = |c: char| if alike == Alike::Worn { worn(round(c)) } else { round(c) };
-    key.chars().map(fold).collect()
+    let first = |(nth, c)| if nth == 0 && c == 'L' { '1' } else { fold(c) };
+    key.chars().enumerate().map(first).collect()
 }
 
 #[cfg(test)]

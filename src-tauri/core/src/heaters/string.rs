@@ -7,6 +7,9 @@ pub const UNDER: Figure = Figure::new(0.75, "1", Source::Model, Mark::Assumption
 /// The most, likewise. Heaters stand 10 % for a while; more on a label is no string on this line.
 pub const OVER: Figure = Figure::new(1.08, "1", Source::Model, Mark::Assumption);
 
+/// What may be left of the line without a dropper, as a share of it: half of what heaters stand.
+pub const NO_DROPPER: Figure = Figure::new(0.05, "1", Source::Model, Mark::Assumption);
+
 /// The current of a string as a share of its rated current, on a voltage that it is not rated for.
 ///
 /// Solves V = S·x² + I·R·x, for a heater's voltage goes with the square of its current (a measured

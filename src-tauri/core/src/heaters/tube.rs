@@ -54,7 +54,9 @@ pub struct Tube {
 impl Tube {
     /// What is known of a tube of this name. Any text has an answer, if only that nothing is known.
     pub fn of(entered: &str) -> Self {
-        let entered = entered.trim();
+        // No number is as long; whatever comes, the look-up stays quick.
+        let cut = entered.char_indices().nth(LONGEST_ENTRY).map_or(entered.len(), |(end, _)| end);
+        let entered = entered.get(..cut).unwrap_or(entered).trim();
         if let Some(lamp) = lamps::find(entered) {
             return Self::lamp(entered, lamp.name(), lamp.rating(), lamp.mark);
         }
@@ -129,11 +131,25 @@ impl Tube {
         }
     }
 
+    /// The dial lamp of the same number, for an old tube that has one.
+    pub fn as_lamp(&self) -> Option<Self> {
+        let lamp = lamps::find(&format!("#{}", self.name))
+            .filter(|_| LABEL_LAMPS.contains(&self.name.as_str()))?;
+        let is_old = self.listed.is_some() && self.kind != HeaterKind::Lamp;
+        is_old.then(|| Self::lamp(&self.entered, lamp.name(), lamp.rating(), lamp.mark))
+    }
+
     /// The ways in which its heater can be connected, the usual one first.
     pub fn ratings(&self) -> impl Iterator<Item = Rating> + '_ {
         std::iter::once(self.rating).chain(self.other)
     }
 }
+
+/// Lamps that labels name by bare numbers; of these, tubes of the same number are rare in a string.
+const LABEL_LAMPS: [&str; 5] = ["40", "44", "46", "47", "51"];
+
+/// The most of an entry that is looked at, characters.
+const LONGEST_ENTRY: usize = 128;
 
 /// The longest name that is shown of a type that no list has, characters.
 const NAME_LENGTH: usize = 16;

@@ -8,6 +8,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::arrangement::{Arrangement, COUNT, Isolation, LineSide, all};
+use crate::heaters;
 
 use super::bank::{Question, Role};
 use super::findings::{Answer, Findings};
@@ -93,10 +94,20 @@ fn likelihoods(findings: &Findings) -> Vec<f64> {
     Isolation::ALL.iter().map(fits).collect()
 }
 
+/// Tubes made for strings that do not add up to one: no reading, but a hint all the same.
+const STRING_TUBES: &str = "string_tubes";
+
 /// What the list of tubes reads as, as an answer to the question for it.
 fn tube_list(findings: &Findings) -> Option<(&'static str, &'static str)> {
-    let reading = findings.heaters()?.reading;
-    Some((Question::TubeList.id(), reading.id()))
+    let study = findings.heaters()?;
+    let reading = study.reading;
+    let answer = match reading {
+        heaters::Reading::Undecided if study.has_string_tubes() => STRING_TUBES,
+        // Types that nobody knows say nothing.
+        heaters::Reading::Undecided if !study.is_mostly_known() => return None,
+        reading => reading.id(),
+    };
+    Some((Question::TubeList.id(), answer))
 }
 
 fn of_kind(kind: &str) -> Vec<f64> {
@@ -175,7 +186,7 @@ fn share(factor: &str, condition: &str, value: &str) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::{BY_KIND, isolation_share, weights};
+    use super::{BY_KIND, LIKELIHOODS, isolation_share, weights};
     use crate::arrangement::{Isolation, all};
     use crate::inspection::{Answer, Findings, Question};
     use crate::supply::Supply;
@@ -218,12 +229,13 @@ mod tests {
     }
 
     // One list for each reading, from the line-ups of the reference.
-    const LISTS: [(&str, &[&str]); 5] = [
+    const LISTS: [(&str, &[&str]); 6] = [
         ("series_on_line", &["12SA7", "12SK7", "12SQ7", "50L6GT", "35Z5GT"]),
         ("series_with_dropper", &["6SC7", "6SJ7", "25L6GT", "25Z6GT"]),
         ("parallel_transformer", &["12AX7", "6V6", "5Y3GT"]),
         ("battery", &["1R5", "1T4", "1S5", "3S4"]),
-        ("undecided", &["ZZTOP"]),
+        ("undecided", &["QQ99"]),
+        ("undecided", &["50L6GT", "50L6GT", "50L6GT"]),
     ];
 
     #[test]
@@ -241,14 +253,37 @@ mod tests {
     }
 
     #[test]
+    fn no_list_of_tubes_feeds_a_unit_without_a_line_side_whatever_is_ruled_out() {
+        let rows = |isolation: Isolation| {
+            let of_tubes = LIKELIHOODS.iter().filter(|row| row.question == "tube_list");
+            of_tubes.filter(move |row| row.isolation == isolation.id())
+        };
+        assert_eq!(rows(Isolation::NoLine).count(), 6);
+        for none in rows(Isolation::NoLine) {
+            for other in Isolation::ALL.iter().flat_map(|isolation| rows(*isolation)) {
+                let weaker = none.likelihood <= other.likelihood;
+                assert!(
+                    weaker || other.answer != none.answer,
+                    "{} {}",
+                    other.answer,
+                    other.isolation
+                );
+            }
+        }
+    }
+
+    #[test]
     fn a_string_speaks_for_the_line_and_windings_for_a_transformer() {
         let tied = |tubes: &[&str]| {
             let weights = weights(&with_tubes("table_radio", tubes));
             share(&weights, Isolation::LineTied) + share(&weights, Isolation::LineFloated)
         };
-        let [string, dropper, winding, battery, _] = LISTS.map(|(_, tubes)| tied(tubes));
+        let [string, dropper, winding, battery, nobody, too_many] =
+            LISTS.map(|(_, tubes)| tied(tubes));
         let nothing = tied(&[]);
         assert!(string > nothing && dropper > nothing && winding < nothing);
+        assert!(too_many > nothing, "string tubes that do not add up");
+        assert!((nobody - nothing).abs() < 1e-9, "types that nobody knows");
         assert!((battery - nothing).abs() < 1e-9, "battery tubes move nothing");
     }
 }

@@ -13,10 +13,10 @@ pub fn volts(volts: f64) -> String {
     with_unit(volts, "V")
 }
 
-/// A heater voltage in V, to a tenth: that is how it is printed and added up.
+/// A heater voltage in V, to a hundredth at most: that is how it is printed and added up.
 pub fn heater_volts(volts: f64) -> String {
-    let text = format!("{volts:.1}");
-    format!("{}{JOIN}V", text.strip_suffix(".0").unwrap_or(&text))
+    let text = format!("{volts:.2}");
+    format!("{}{JOIN}V", text.trim_end_matches('0').trim_end_matches('.'))
 }
 
 /// A heater current in A.
@@ -84,6 +84,7 @@ mod tests {
         assert_eq!(milliamperes(0.009), "0.009\u{a0}mA");
         assert_eq!(heater_volts(122.8), "122.8\u{a0}V");
         assert_eq!(heater_volts(35.0), "35\u{a0}V");
+        assert_eq!(heater_volts(3.15), "3.15\u{a0}V");
         assert_eq!(milliamperes(0.0), "0\u{a0}mA");
         assert_eq!(farads(4.7e-8), "0.047\u{a0}µF");
         assert_eq!(farads(2.2e-9), "2.2\u{a0}nF");

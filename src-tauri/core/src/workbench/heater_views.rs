@@ -144,6 +144,8 @@ pub struct HeaterView {
     pub sum_volts: f64,
     /// What is left for a dropper, V; nothing where none is needed.
     pub left_volts: Option<f64>,
+    /// What to beware of before a meter is held to it; nothing where no reading is told.
+    pub caution: Option<String>,
     /// Currents, dropper, expected readings, string at other line voltages.
     pub figures: Vec<NamedFigure>,
     /// Types of which no heater voltage is known.

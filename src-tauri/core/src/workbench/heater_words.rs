@@ -12,8 +12,6 @@ const DIODE_SHARE: f64 = std::f64::consts::FRAC_1_SQRT_2;
 const DIODE_NEAR: f64 = 0.04;
 /// Up to here primaries are those of sets for 100 to 127 V, V.
 const LOW_LINE: f64 = 160.0;
-/// Less than this share of the line left over asks for no dropper: heaters stand it.
-const NO_DROPPER: f64 = 0.05;
 
 /// A study in words, for a supply of so many hertz.
 pub(super) struct HeaterWords<'a> {
@@ -31,9 +29,14 @@ impl HeaterWords<'_> {
         self.study.parts.is_empty()
     }
 
-    /// The id of the reading, or `nothing` for an empty list.
+    /// The id of the reading; `nothing` for an empty list, `string_tubes` for tubes made for strings that
+    /// do not add up to one.
     fn reading(&self) -> &'static str {
-        if self.is_empty() { "nothing" } else { self.study.reading.id() }
+        match self.study.reading {
+            _ if self.is_empty() => "nothing",
+            Reading::Undecided if self.study.has_string_tubes() => "string_tubes",
+            reading => reading.id(),
+        }
     }
 
     pub(super) fn heading(&self) -> String {
@@ -46,10 +49,10 @@ impl HeaterWords<'_> {
 
     /// What is left for a dropper, V, where heaters do not stand it.
     pub(super) fn left(&self) -> Option<f64> {
-        let left = self.study.line_volts - self.study.path_volts;
-        let asks = left > NO_DROPPER * self.study.line_volts;
-        let known = self.study.reading.is_series() && !self.study.is_rectified;
-        (known && asks).then_some(left)
+        let study = self.study;
+        let known = study.reading.is_series() && study.is_complete() && !study.is_rectified;
+        let left = study.line_volts - study.path_volts;
+        (known && !study.needs_no_dropper()).then_some(left)
     }
 
     pub(super) fn sum(&self) -> String {
@@ -75,7 +78,12 @@ impl HeaterWords<'_> {
             .text("left", heater_volts((study.line_volts - study.path_volts).max(0.0)))
             .text("share", format!("{:.0}\u{a0}%", share.abs()));
         let sum = self.say(&message);
-        let unknown = study.unknown();
+        let mut unknown: Vec<String> = Vec::new();
+        for tube in study.unknown() {
+            if !unknown.contains(&tube) {
+                unknown.push(tube);
+            }
+        }
         if unknown.is_empty() {
             return sum;
         }
@@ -103,6 +111,12 @@ impl HeaterWords<'_> {
         };
         let ids = own.iter().chain(&["metal", "label"]);
         ids.map(|id| self.words.say_id(&format!("heaters-unproved-{id}"))).collect()
+    }
+
+    /// What to beware of, where a figure asks for a meter.
+    pub(super) fn caution(&self) -> Option<String> {
+        let metered = self.cold().is_some() || self.primary().is_some();
+        metered.then(|| self.words.say_id("heaters-caution"))
     }
 
     pub(super) fn figures(&self) -> Vec<NamedFigure> {

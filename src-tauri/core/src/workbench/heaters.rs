@@ -11,7 +11,9 @@ use super::heater_words::{HeaterWords, clash_message};
 use super::session::Workbench;
 use super::tube_words::{hit, hit_of, known, row};
 use crate::fields::{FieldError, number_range};
-use crate::heaters::{Known as How, OVER, Reading, Study, Tube, UNDER, read_label, study, suggest};
+use crate::heaters::{
+    Known as How, OVER, Reading, Study, Tube, UNDER, lamps_like, read_label, study, suggest,
+};
 use crate::inspection::{Findings, read_tubes};
 use crate::supply::{HERTZ, VOLTS};
 use crate::words::{Message, Words};
@@ -44,8 +46,14 @@ impl Workbench {
         let mut hits: Vec<TubeHit> =
             suggest(text, OFFERED).iter().map(|suggestion| hit(suggestion, &self.words)).collect();
         let tube = Tube::of(text);
-        let is_lamp = tube.known == How::Listed && tube.listed.is_none();
-        if is_lamp || tube.known == How::ByRule {
+        let lamps = lamps_like(text);
+        hits.truncate(OFFERED - lamps.len().min(OFFERED - 1));
+        // A number that is a tube as well comes first as the tube.
+        let place = hits.len().min(1);
+        let lamps: Vec<TubeHit> =
+            lamps.iter().take(OFFERED - 1).map(|lamp| hit_of(lamp, &self.words)).collect();
+        hits.splice(place..place, lamps);
+        if tube.known == How::ByRule {
             hits.truncate(OFFERED - 1);
             // What is typed is a whole number of the list only where it is offered as such.
             let place = if hits.iter().any(|hit| !hit.corrected) { hits.len() } else { 0 };
@@ -121,8 +129,10 @@ fn studied(tubes: Value, volts: f64, hertz: f64) -> Result<Study, FieldError> {
 pub(super) fn heater_hint(findings: &Findings, words: &Words) -> Option<String> {
     let study = findings.heaters()?;
     let told = HeaterWords { study: &study, hertz: findings.supply.hertz, words };
-    let hint = Message::new("heaters-hint").text("heading", told.heading());
-    Some(words.say(&hint.text("sum", told.sum())))
+    let hint = Message::new("heaters-hint")
+        .text("heading", told.heading())
+        .text("suggests", told.suggests());
+    Some(words.say(&hint))
 }
 
 fn view(study: &Study, hertz: f64, words: &Words) -> HeaterView {
@@ -146,6 +156,7 @@ fn view(study: &Study, hertz: f64, words: &Words) -> HeaterView {
         high_volts: study.line_volts * OVER.value,
         sum_volts: study.sum_volts,
         left_volts: told.left(),
+        caution: told.caution(),
         figures: told.figures(),
         unknown: study.unknown(),
     }

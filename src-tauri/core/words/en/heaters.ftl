@@ -9,9 +9,10 @@ heaters-series_with_dropper = Reads as a string with a dropper
 heaters-parallel_transformer = Reads as heaters on a transformer winding
 heaters-battery = Reads as battery tubes
 heaters-undecided = The list alone does not tell
+heaters-string_tubes = Tubes of strings, but they do not add up to one
 
-# In a line beside the verdict. $heading is one of the readings above, $sum one of the sums below.
-heaters-hint = Tubes: { $heading }. { $sum } A hint, not proof.
+# In a line beside the verdict. $heading is one of the readings above, $suggests one of those below.
+heaters-hint = Tubes: { $heading }. { $suggests } Never proof.
 
 ## How the volts add up
 # $sum heater volts, $line line voltage, $share a percentage, $path volts along one path.
@@ -37,6 +38,7 @@ heaters-suggests-series_with_dropper = A hint at a set without a transformer: a 
 heaters-suggests-parallel_transformer = A hint at a transformer for the heaters. It says nothing of the rest: the plate supply can still come straight off the line.
 heaters-suggests-battery = A hint at battery tubes. Sets for line and battery have the same ones, with a rectifier that is no tube: this is no sign that there is no line inside.
 heaters-suggests-undecided = No hint either way. More tubes, or the whole label, may tell.
+heaters-suggests-string_tubes = Some of these were made for sets without a transformer, whose metal can be on the line. Treat it so until it is shown otherwise. A swapped tube, a missing one or another line voltage can make the sum wrong.
 
 ## What no list can prove
 
@@ -58,7 +60,7 @@ clash-branches = They could stand in { $count } equal branches, in series with t
 figure-current = Current of the string
 figure-current-parallel = Current of all heaters
 figure-current-parallel-note = Rectifiers with a winding of their own are in it.
-figure-dropper = Dropper that would fit
+figure-dropper = Dropper, if this is the whole list
 figure-dropper-value = { $ohms }, { $watts }
 figure-dropper-note = For { $volts }. Choose one for { $choose } or more: it gets hot. Fitting it is a job for a qualified person.
 figure-own-dropper = Dropper for { $tube } by itself
@@ -71,16 +73,18 @@ figure-cold = Ohmmeter, pin to pin, cold
 figure-range = about { $usual } ({ $low } to { $high })
 figure-cold-note = Unplugged, switch on, all tubes in, cold for ten minutes, nothing else across the line. One open heater, lamp or cord reads OL.
 figure-cold-note-dropper = With a dropper of { $ohms } counted in. Unplugged, switch on, all tubes in, cold for ten minutes, nothing else across the line. One open heater, lamp or cord reads OL.
-figure-cold-note-rectified = Only the rectifier’s own heater is across the line. In the battery position it reads OL.
+figure-cold-note-rectified = Unplugged, switch on, cold for ten minutes. Only the rectifier’s own heater is across the line. In the battery position it reads OL.
 figure-hot = The same string, hot
 figure-hot-note = Worked out from the rated figures. A cold reading is about a seventh of it.
 figure-primary = Ohmmeter, pin to pin
 figure-primary-low = 4 to 15 Ω
 figure-primary-high = 20 to 60 Ω
-figure-primary-note = The primary of a small radio’s transformer. A large amplifier’s reads less. From memory, with little certainty.
+figure-primary-note = Unplugged, switch on. The primary of a small radio’s transformer. A large amplifier’s reads less. From memory, with little certainty.
 figure-other = On another line voltage
 figure-other-value = { $amperes } on { $volts }
 figure-other-note = A heater’s voltage goes with the square of its current.
+
+heaters-caution = Unplug it before any reading, and measure nothing that is plugged in. Capacitors keep a charge: with the cover off, discharge them through a resistor and measure that it is gone first.
 
 ## A tube’s heater
 

@@ -1,3 +1,6 @@
+import type { TubeRow } from '../types/TubeRow';
+import { say } from '../words';
+
 /** A list of tubes as it is written: one entry for each tube, in the order of the list. */
 export type Tubes = readonly string[];
 
@@ -29,6 +32,30 @@ export function groups(tubes: Tubes): Group[] {
     found.push({ name, count: 1, from: at, key: `${name} ${times}` });
   }
   return found;
+}
+
+/** Equal heaters in equal places, told once. */
+export interface Gathered {
+  row: TubeRow;
+  count: number;
+  key: string;
+}
+
+/** Heaters with equal ones gathered, in the order of the list. */
+export function gathered(rows: readonly TubeRow[]): Gathered[] {
+  const found = new Map<string, Gathered>();
+  for (const row of rows) {
+    const key = `${row.name} ${row.volts} ${row.amperes} ${row.place}`;
+    const before = found.get(key);
+    if (before) before.count += 1;
+    else found.set(key, { row, count: 1, key });
+  }
+  return [...found.values()];
+}
+
+/** The name of a type, and how many where there are several. */
+export function nameOf(row: TubeRow, count: number): string {
+  return count > 1 ? say('heaters-times', { type: row.name, count }) : row.name;
 }
 
 /** The list with so many tubes in one row; none takes the row away. */

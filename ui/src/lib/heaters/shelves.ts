@@ -1,6 +1,7 @@
 import type { HeaterView } from '../types/HeaterView';
 import type { TubeRow } from '../types/TubeRow';
 import { say } from '../words';
+import { gathered, nameOf } from './list';
 import { type Sheet, TYPE } from './sheet';
 
 /** Equal heaters on a shelf: a low bar, to the same scale as the line. */
@@ -142,19 +143,6 @@ function namesOf(rows: ReturnType<typeof gathered>, volts: number): string[] {
   return own.map(({ row, count }) => nameOf(row, count));
 }
 
-const nameOf = ({ name }: TubeRow, count: number): string =>
-  count > 1 ? say('heaters-times', { type: name, count }) : name;
-
 function voltsWidth(volts: number, { em, measure }: Sheet): number {
   return measure(say('heaters-volts', { volts }), TYPE.name * em, true) + 0.9 * em;
-}
-
-function gathered(rows: readonly TubeRow[]): { row: TubeRow; count: number; key: string }[] {
-  const found: { row: TubeRow; count: number; key: string }[] = [];
-  for (const row of rows) {
-    const before = found.find(({ row: one }) => one.name === row.name && one.volts === row.volts);
-    if (before) before.count += 1;
-    else found.push({ row, count: 1, key: `${row.name} ${row.volts}` });
-  }
-  return found;
 }

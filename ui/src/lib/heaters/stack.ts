@@ -1,6 +1,8 @@
 import type { HeaterView } from '../types/HeaterView';
 import type { TubeRow } from '../types/TubeRow';
 import { type Share, shared } from './branches';
+import { layLeft, type Left, isThin } from './left';
+import { type Gathered, gathered, nameOf } from './list';
 import { apart, type Sheet } from './sheet';
 import { heaterWire, resistor, wire } from './wire';
 
@@ -20,6 +22,8 @@ export interface Block {
 
 /** A heater that is not in the stack. */
 export interface Aside extends Block {
+  /** Its name, and how many where there are several. */
+  text: string;
   kind: 'clash' | 'unknown' | 'aside';
 }
 
@@ -39,7 +43,7 @@ export interface Stack {
   column: number;
   blocks: Block[];
   /** What is left for a dropper. */
-  left: { top: number; bottom: number; label: { x: number; y: number; width: number } } | null;
+  left: Left | null;
   /** By how much the stack is higher than the line, where it is more than the line allows, V; else 0. */
   over: number;
   /** Heaters on the line by themselves. */
@@ -51,6 +55,8 @@ export interface Stack {
   told: { x: number; anchor: 'start' | 'end' };
   /** There is room for the names only. */
   bare: boolean;
+  /** Too many for names: these stand below the stack. */
+  named: Gathered[];
   /** Those that there is no place for beside the stack: they are told below. */
   below: TubeRow[];
   /** The current's way: in at the top, through every heater, out at the bottom. */
@@ -66,9 +72,17 @@ const LINE = 1.28;
 /** Room for a heater on the line by itself, and for those that are in no stack, in em. */
 const OWN = 2.4;
 const ASIDES = 5.5;
+/** Below this width, in em, a name beside a thin rest takes the column of the band. */
+const THIN = 23;
+/** The most of them beside the stack. */
+const MOST_ASIDES = 5;
+/** The most names beside a stack. */
+const MOST_NAMES = 20;
 
 /** What all parts of a drawing are laid by. */
-interface Frame {
+export interface Frame {
+  view: HeaterView;
+  sheet: Sheet;
   em: number;
   width: number;
   compact: boolean;
@@ -77,7 +91,7 @@ interface Frame {
   inString: TubeRow[];
   shares: Share[];
   owns: TubeRow[];
-  others: TubeRow[];
+  others: Gathered[];
   /** The others are told below. */
   below: boolean;
   column: number;
@@ -100,9 +114,10 @@ export function layStack(view: HeaterView, sheet: Sheet): Stack {
   const stack = { ...frame.stack, top: at(sum) };
   /** Where heaters on the line by themselves begin. */
   const edge = beside ? width - frame.owns.length * OWN * em : right;
-  const left = layLeft(frame, view.left_volts ?? 0, beside ? edge : right);
+  const left = layLeft(frame, beside ? edge : right);
   const blocks = layBlocks(frame);
-  if (beside) putBeside(frame, blocks, edge, left ? left.label.y + 1.6 * em : frame.head);
+  const dense = beside && blocks.length > MOST_NAMES;
+  if (beside && !dense) putBeside(frame, blocks, edge, left ? left.label.y + 1.6 * em : frame.head);
   const parts = blocks.filter(({ x }) => x === stack.x).map(({ height }) => heaterWire(height, em));
   const ends = {
     post: { x: post.x + post.width / 2, top: post.top },
@@ -125,9 +140,10 @@ export function layStack(view: HeaterView, sheet: Sheet): Stack {
     own: layOwn(frame, edge),
     asides: frame.below ? [] : layAsides(frame, right),
     beside,
-    told: compact ? { x: width, anchor: 'end' } : { x: stack.x, anchor: 'start' },
+    told: frame.column === 0 ? { x: compact ? width : right, anchor: 'end' } : { x: stack.x, anchor: 'start' },
     bare: beside && compact,
-    below: view.tubes.filter((row) => row.place === 'no_heater' || (frame.below && frame.others.includes(row))),
+    named: dense ? gathered(frame.inString) : [],
+    below: view.tubes.filter((row) => row.place === 'no_heater' || (frame.below && isOther(row))),
     ...wire(ends, [left ? resistor(left.bottom - left.top, em) : '', ...parts]),
   };
 }
@@ -137,7 +153,7 @@ function frameOf(view: HeaterView, sheet: Sheet): Frame {
   const width = Math.min(sheet.width, 30 * em);
   const inString = view.tubes.filter((row) => drawable(row, 'string', 'branch'));
   const owns = view.tubes.filter((row) => drawable(row, 'own_branch'));
-  const others = view.tubes.filter(({ place }) => ['clash', 'unknown', 'aside'].includes(place));
+  const others = gathered(view.tubes.filter(isOther));
   const { shares, sum } = shared(inString);
   const left = view.left_volts ?? 0;
   const highest = Math.max(view.high_volts, sum, ...owns.map((row) => row.volts ?? 0));
@@ -146,27 +162,36 @@ function frameOf(view: HeaterView, sheet: Sheet): Frame {
   const fits = inString.length > 0 ? (LINE * em * highest) / lowest : 0;
   const beside = fits > MOST * em;
   const compact = width < 15.5 * em;
+  // The names beside a stack need their height below what is said of the dropper.
+  const listed = inString.length > MOST_NAMES ? 0 : inString.length;
+  const names = (listed * LINE * em * highest) / (left > 0 ? sum + left / 2 : highest) + 2 * em;
+  const least = Math.max(LEAST * em, beside ? names : fits);
+  // What is left of the line may be too little to hold its own name: then that stands beside the stack.
+  const thin = !beside && isThin(left, highest, least, em);
 
-  const column = compact ? 0 : (others.length > 0 ? 4.3 : 5.4) * em;
+  const column = compact || (thin && width < THIN * em) ? 0 : (others.length > 0 ? 4.3 : 5.4) * em;
   const post = { x: column + 0.2 * em, width: 1.2 * em };
   const x = post.x + post.width + (compact ? 1.2 : 1.7) * em;
   const room = width - x - 2 - owns.length * OWN * em;
-  const asides = others.length > 0 ? ASIDES * em : 0;
-  const below = beside || room - asides < 7.4 * em;
-  const free = below ? room : room - asides;
+  const below = beside || others.length > MOST_ASIDES || room - ASIDES * em < 7.4 * em;
+  const asides = below ? 0 : others.length;
+  const free = room - Math.max(asides > 0 ? ASIDES * em : 0, thin && !compact ? Math.min(5.2 * em, room * 0.45) : 0);
   const wide = beside ? Math.min(4.4 * em, free * (compact ? 0.3 : 0.36)) : Math.min(free, 13 * em);
 
-  // The names beside a stack need their height below what is said of the dropper.
-  const names = (inString.length * LINE * em * highest) / (left > 0 ? sum + left / 2 : highest) + 2 * em;
-  const rise = Math.max(LEAST * em, beside ? names : fits, below ? 0 : others.length * 2.9 * em);
+  // Beside what is too thin for its name there is room for nothing else.
+  const rise = Math.max(least, asides > 0 ? (asides + (thin ? 1 : 0)) * 2.9 * em : 0);
   const head = (sum > view.high_volts ? 2.9 : 1.5) * em;
   const stack = { x, width: wide };
   const floor = head + rise;
   const scale = rise / highest;
-  return { em, width, compact, beside, sum, inString, shares, owns, others, below, column, post, stack, head, floor, scale };
+  return { view, sheet, em, width, compact, beside, sum, inString, shares, owns, others, below, column, post, stack, head, floor, scale };
 }
 
-function drawable(row: TubeRow, ...places: string[]): boolean {
+function isOther({ place }: TubeRow): boolean {
+  return ['clash', 'unknown', 'aside'].includes(place);
+}
+
+export function drawable(row: TubeRow, ...places: string[]): boolean {
   return places.includes(row.place) && row.volts !== null && row.volts > 0;
 }
 
@@ -199,15 +224,6 @@ function putBeside({ em, compact, stack, floor }: Frame, blocks: Block[], edge: 
   }
 }
 
-/** What is left over, empty, on top of the heaters. */
-function layLeft({ em, beside, stack, sum, floor, scale }: Frame, volts: number, edge: number): Stack['left'] {
-  if (volts <= 0) return null;
-  const top = floor - (sum + volts) * scale;
-  const bottom = floor - sum * scale;
-  const x = beside ? stack.x + stack.width + 0.5 * em : stack.x + 1.75 * em;
-  return { top, bottom, label: { x, y: (top + bottom) / 2, width: edge - x - 0.4 * em } };
-}
-
 function layOwn({ em, owns, floor, scale }: Frame, edge: number): Block[] {
   return owns.map((row, index) => {
     const x = edge + (0.6 + index * OWN) * em;
@@ -221,13 +237,13 @@ function layOwn({ em, owns, floor, scale }: Frame, edge: number): Block[] {
 function layAsides({ em, width, owns, others, floor, scale }: Frame, right: number): Aside[] {
   const x = Math.min(width - ASIDES * em, right + owns.length * OWN * em) + 0.5 * em;
   let foot = floor;
-  return [...others].reverse().map((row, index) => {
+  return [...others].reverse().map(({ row, count, key }) => {
     const height = row.place === 'unknown' || row.volts === null ? 2 * em : row.volts * scale;
     const pitch = Math.max(height, 2.3 * em);
     const middle = foot - pitch / 2;
     foot -= pitch + 0.6 * em;
     const kind = row.place === 'clash' || row.place === 'unknown' ? row.place : 'aside';
     const label = { x: x + 1.9 * em, y: middle, end: width };
-    return { key: `${row.name} ${index}`, row, kind, x, y: middle - height / 2, width: 1.5 * em, height, label, leader: '' };
+    return { key, row, text: nameOf(row, count), kind, x, y: middle - height / 2, width: 1.5 * em, height, label, leader: '' };
   });
 }

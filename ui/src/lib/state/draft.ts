@@ -25,6 +25,24 @@ export const draft = {
   },
 };
 
+const TYPED = 'tube';
+
+/** A tube's type that is half typed, with the list that it is for. */
+export const typedTube = {
+  keep(place: string, text: string): void {
+    if (text === '') localStorage.removeItem(TYPED);
+    else localStorage.setItem(TYPED, JSON.stringify({ place, text }));
+  },
+  of(place: string): string {
+    try {
+      const kept = JSON.parse(localStorage.getItem(TYPED) ?? '{}') as { place?: unknown; text?: unknown };
+      return kept.place === place && typeof kept.text === 'string' ? kept.text : '';
+    } catch {
+      return '';
+    }
+  },
+};
+
 /** A tube list that belongs to no unit, with the supply that it is read against. */
 export interface HeaterDraft {
   tubes: string[];

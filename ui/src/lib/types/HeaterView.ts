@@ -61,6 +61,10 @@ sum_volts: number,
  */
 left_volts: number | null, 
 /**
+ * What to beware of before a meter is held to it; nothing where no reading is told.
+ */
+caution: string | null, 
+/**
  * Currents, dropper, expected readings, string at other line voltages.
  */
 figures: Array<NamedFigure>, 

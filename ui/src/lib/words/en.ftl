@@ -109,6 +109,8 @@ tubes-hits = Types that fit
 # $written is what was typed or pasted.
 tubes-for = for { $written }
 tubes-by-rule = By rule, not from a list.
+# Between the other names of a type and what it is.
+tubes-same-and-role = { $same } · { $role }
 tubes-as-written = As written
 tubes-nobody-knows = Not in the list. Added as written.
 tubes-added = { $type } added.
@@ -162,7 +164,7 @@ heaters-supply-why = The volts of the heaters mean something only against the li
 heaters-hint-at = What the tubes hint at
 heaters-see = See what these heaters say
 heaters-never-proof = A hint, never proof.
-heaters-figures = To hold against a meter
+heaters-figures = Figures to expect
 heaters-cannot-prove = What the list cannot prove
 heaters-sources = Each tube, and where its figures come from
 heaters-of-line = of { $line } V
@@ -170,15 +172,20 @@ heaters-of-line = of { $line } V
 heaters-band = A string on the line ends here
 heaters-line = line
 heaters-string = in the string
+heaters-rectifier = rectifier
+heaters-resistor = resistor
 heaters-times-higher = The line: { $times } times as high
 heaters-volts = { $volts } V
 heaters-amperes = { $amperes } A
 heaters-left = { $volts } V left for a dropper
+# Where there is no room for the whole of it.
+heaters-left-short = { $volts } V left
 heaters-over = { $volts } V more than the line
 heaters-unknown-volts = not known
 heaters-times = { $type } ×{ $count }
 # Read out in the place of the drawing.
 heaters-drawn-stack = Drawing: the heaters of { $types } stacked up come to { $sum } V, beside a line of { $line } V.
+heaters-drawn-rectified = Drawing: the heater of { $own } across the line of { $line } V by itself; behind a rectifier and a resistor the filaments of { $types } in a string, { $sum } V together.
 heaters-drawn-side = Drawing: the heaters of { $types } side by side on a few volts, beside a line of { $line } V.
 heaters-place-string = In the string.
 heaters-place-branch = In one of the branches of the string.

@@ -9,13 +9,20 @@ const SUFFIXES: [&str; 31] = [
     "B", "C", "D", "W", "WA", "WB", "WC", "WGT", "WGTA", "WGTB", "WGB", "X", "Y", "LT", "M", "MG",
 ];
 
+/// The highest first number of a heater in a string, V.
+const HIGHEST_VOLTS: u32 = 70;
+/// The first number of a heater for the whole line, V.
+const LINE_VOLTS: u32 = 117;
+
 /// The parts of an American number; nothing where it is none.
 pub(super) fn parts(key: &str) -> Option<(u32, &str, &str, &str)> {
     let (number, letters, rest) = number_then_letters(key)?;
     let (elements, suffix) = split_while(rest, |c| c.is_ascii_digit());
     // 6C4C is a Russian number read as Latin letters; a bare C belongs to later numbers.
     let is_suffix = SUFFIXES.contains(&suffix) && (suffix != "C" || letters.len() > 1);
-    let fits = letters.len() <= 3 && (1..=2).contains(&elements.len()) && is_suffix;
+    // Three digits are the whole line's; no other heater has more than 70 V.
+    let is_voltage = number <= HIGHEST_VOLTS || number == LINE_VOLTS;
+    let fits = is_voltage && letters.len() <= 3 && (1..=2).contains(&elements.len()) && is_suffix;
     fits.then_some((number, letters, elements, suffix))
 }
 
@@ -45,6 +52,10 @@ pub(super) fn heater(key: &str) -> Option<ByRule> {
         5 => Some(ByRule::heater(Rating::of(4.7, 0.6), Use::Series)),
         6 => Some(six(letters, elements)),
         7 if is_lock_in(letters) => Some(ByRule::volts(6.3, Use::Either)),
+        // A British system in which 10, 20 and 30 are 0.1, 0.2 and 0.3 A (from memory).
+        10 | 20 | 30 if matches!(letters, "C" | "D" | "F" | "FL" | "L" | "LD" | "P" | "PL") => {
+            Some(ByRule::amperes(f64::from(number) / 100.0, Use::Series))
+        }
         8 => Some(ByRule::volts(8.2, Use::Series)),
         9 => Some(ByRule::volts(9.25, Use::Series)),
         10 => Some(ByRule::volts(10.5, Use::Series)),

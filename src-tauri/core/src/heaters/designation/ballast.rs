@@ -26,13 +26,16 @@ fn in_string(rating: Rating, ohms: Option<f64>) -> ByRule {
 
 /// A ballast: `[B][X]` lamp letter, total volts at 0.3 A, letters of the circuit.
 pub(super) fn ballast(key: &str) -> Option<ByRule> {
-    let rest = key.strip_prefix('B').unwrap_or(key);
+    let regulates = key.strip_prefix('B');
+    let rest = regulates.unwrap_or(key);
     let rest = rest.strip_prefix('X').unwrap_or(rest);
     let rest = rest.strip_prefix(['K', 'L', 'M'])?;
     let (digits, circuit) = split_while(rest, |c| c.is_ascii_digit());
     let volts: f64 = digits.parse().ok()?;
     let fits = (2..=3).contains(&digits.len())
         && (5.0..=HIGHEST_VOLTS).contains(&volts)
+        // L63 is a triode: without a circuit letter it takes the B in front.
+        && (!circuit.is_empty() || regulates.is_some())
         && circuit.len() <= 3
         && circuit.chars().all(|c| ('A'..='J').contains(&c));
     fits.then(|| in_string(Rating::of(volts, BALLAST_AMPERES), None))

@@ -43,8 +43,18 @@ pub(super) fn heater(key: &str) -> Option<ByRule> {
         && systems.chars().all(|c| SYSTEMS.contains(c))
         && (1..=4).contains(&digits.len())
         && (suffix.is_empty() || matches!(suffix, "N" | "S" | "G" | "SPEZ"));
-    let tube = by_letter(first).filter(|_| fits)?;
+    let tube = by_letter(first).filter(|_| fits && !is_british(letters, digits))?;
     Some(with_systems(tube, systems))
+}
+
+/// Prefixes that look European and are British: DH77 is 6.3 V, PX4 is 4 V, HL2 is 2 V.
+fn is_british(letters: &str, digits: &str) -> bool {
+    match letters {
+        "DH" | "PX" | "PEN" | "PENA" | "PP" | "VP" | "HN" | "HP" | "LN" | "LP" | "UU" => true,
+        "DA" => digits.len() > 2,
+        "HL" => !digits.starts_with(['8', '9']) || digits.len() != 2,
+        _ => false,
+    }
 }
 
 fn with_systems(tube: ByRule, systems: &str) -> ByRule {
@@ -74,7 +84,8 @@ fn professional(first: char, digits: &str, suffix: &str) -> Option<ByRule> {
     let fits = (2..=3).contains(&digits.len())
         && (1..=3).contains(&suffix.len())
         && suffix.chars().all(|c| SYSTEMS.contains(c));
-    by_letter(first).filter(|_| fits).map(|tube| with_systems(tube, suffix))
+    // Other letters before two digits belong to British makers' own numbers.
+    by_letter(first).filter(|_| fits && first == 'E').map(|tube| with_systems(tube, suffix))
 }
 
 #[cfg(test)]
@@ -107,7 +118,10 @@ mod tests {
 
     #[test]
     fn what_is_no_european_number_is_left_alone() {
-        for other in ["", "E", "EC", "EGG1", "OZ4", "ZZZ", "ECC", "E1", "ÄCC8"] {
+        for other in [
+            "", "E", "DH77", "PX4", "HL2", "VP41", "X61M", "EC", "EGG1", "OZ4", "ZZZ", "ECC", "E1",
+            "ÄCC8",
+        ] {
             assert_eq!(heater(other), None, "{other}");
         }
     }

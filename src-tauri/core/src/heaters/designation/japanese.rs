@@ -4,6 +4,9 @@ use super::{ByRule, number_then_letters, split_while};
 use crate::heaters::catalogue::{Rectifier, Use};
 use crate::heaters::spelling::key;
 
+/// The highest first number, V: the line there is 100 V.
+const HIGHEST_VOLTS: u32 = 100;
+
 /// Letters of the bases.
 const BASES: &str = "BCDEGHLMRTWXYZ";
 /// Letters of the functions.
@@ -15,7 +18,7 @@ pub(super) fn heater(written: &str) -> Option<ByRule> {
     let (front, back) = (key(front), key(back));
     let (number, base, rest) = number_then_letters(&front)?;
     let (functions, serial) = split_while(&back, |c| c.is_ascii_uppercase());
-    let fits = number > 0
+    let fits = (1..=HIGHEST_VOLTS).contains(&number)
         && rest.is_empty()
         && base.len() == 1
         && BASES.contains(base)

@@ -10,6 +10,9 @@ const FUNCTIONS: [&str; 20] = [
     "M", "L",
 ];
 
+/// The highest first number, V.
+const HIGHEST_VOLTS: u32 = 70;
+
 /// Bulbs: finger-size, octal or large, subminiature, nuvistor.
 const BULBS: [char; 6] = ['P', 'S', 'B', 'A', 'G', 'N'];
 /// Quality grades after it, the longer first.
@@ -27,7 +30,7 @@ pub(super) fn heater(key: &str) -> Option<ByRule> {
     let (serial, ending) = split_while(rest, |c| c.is_ascii_digit());
     let fits = FUNCTIONS.contains(&letters) && (1..=2).contains(&serial.len());
     let told = is_cyrillic || letters.len() == 2 || ending.starts_with(['P', 'S', 'N']);
-    if number == 0 || !fits || !told || !is_ending(ending) {
+    if !(1..=HIGHEST_VOLTS).contains(&number) || !fits || !told || !is_ending(ending) {
         return None;
     }
     let volts = match number {

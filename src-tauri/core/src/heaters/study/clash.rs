@@ -4,6 +4,7 @@ use super::fit::{alike, drawing};
 use super::sort::Feed;
 use super::{Part, Place, Reading, Study};
 use crate::heaters::catalogue::Use;
+use crate::heaters::string::OVER;
 use crate::heaters::tube::Tube;
 
 /// Something about a list that cannot be as listed.
@@ -29,7 +30,8 @@ pub enum Clash {
 
 /// The clashes of a list; marks nothing, for places are settled before.
 pub(super) fn clashes(study: &Study, feed: Feed) -> Vec<Clash> {
-    if feed == Feed::Series && study.reading == Reading::Undecided {
+    let is_over = study.path_volts > study.line_volts * OVER.value;
+    if feed == Feed::Series && is_over && study.reading == Reading::Undecided {
         return vec![Clash::Over { sum: study.path_volts, line: study.line_volts }];
     }
     if study.fits_series || study.is_rectified || matches!(feed, Feed::Parallel | Feed::Battery) {

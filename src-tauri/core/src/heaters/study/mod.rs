@@ -4,9 +4,9 @@ mod clash;
 mod fit;
 mod sort;
 
-use super::catalogue::{HeaterKind, Rating};
+use super::catalogue::{HeaterKind, Rating, Use};
 use super::dropper::Dropper;
-use super::string::{OVER, UNDER};
+use super::string::{NO_DROPPER, OVER, UNDER};
 use super::tube::Tube;
 use crate::fields::id_enum;
 
@@ -106,7 +106,7 @@ pub struct Study {
 
 /// Studies a list of tubes against a line voltage, V.
 pub fn study<T: AsRef<str>>(types: &[T], line_volts: f64) -> Study {
-    let tubes: Vec<Tube> = types.iter().map(|name| Tube::of(name.as_ref())).collect();
+    let tubes = lamps_named(types.iter().map(|name| Tube::of(name.as_ref())).collect());
     let sorted = sort::sort(&tubes, line_volts);
     let parts: Vec<Part> = tubes
         .into_iter()
@@ -129,6 +129,20 @@ pub fn study<T: AsRef<str>>(types: &[T], line_volts: f64) -> Study {
     study.summed().read(sorted.feed)
 }
 
+/// Labels name dial lamps by bare numbers that old tubes have as well. Beside tubes of a string such a
+/// number is the lamp, where the tube of that number cannot stand in the string.
+fn lamps_named(tubes: Vec<Tube>) -> Vec<Tube> {
+    let is_string = |tube: &&Tube| tube.usual == Use::Series && tube.kind == HeaterKind::Heater;
+    let Some(amperes) = tubes.iter().find(is_string).and_then(|tube| tube.rating.amperes) else {
+        return tubes;
+    };
+    let as_lamp = |tube: Tube| {
+        let lamp = tube.as_lamp().filter(|_| clash::odd_current(&tube, amperes).is_some());
+        lamp.unwrap_or(tube)
+    };
+    tubes.into_iter().map(as_lamp).collect()
+}
+
 impl Study {
     fn summed(mut self) -> Self {
         let volts = |places: &[Place]| -> f64 {
@@ -149,6 +163,10 @@ impl Study {
         self.reading = match feed {
             sort::Feed::Series if self.is_rectified => Reading::SeriesWithDropper,
             sort::Feed::Series if share > OVER.value + ROUNDING => Reading::Undecided,
+            // What is missing could make up the line.
+            sort::Feed::Series if share < UNDER.value - ROUNDING && !self.is_complete() => {
+                Reading::Undecided
+            }
             sort::Feed::Series if share < UNDER.value - ROUNDING => Reading::SeriesWithDropper,
             sort::Feed::Series => Reading::SeriesOnLine,
             sort::Feed::Parallel => Reading::ParallelTransformer,
@@ -196,6 +214,24 @@ impl Study {
     /// Whether the voltage of every part that counts is known.
     pub fn is_complete(&self) -> bool {
         !self.parts.is_empty() && self.parts.iter().all(|part| part.place != Place::Unknown)
+    }
+
+    /// Whether some of it was made for strings, or for the line itself: ordinary windings have no such.
+    pub fn has_string_tubes(&self) -> bool {
+        self.parts.iter().any(|part| {
+            matches!(part.tube.usual, Use::Series | Use::Line)
+                && part.tube.kind != HeaterKind::Resistor
+        })
+    }
+
+    /// Whether more of it is known than not.
+    pub fn is_mostly_known(&self) -> bool {
+        2 * self.in_place(Place::Unknown).count() < self.parts.len()
+    }
+
+    /// Whether so little of the line is left that heaters stand it without a dropper.
+    pub fn needs_no_dropper(&self) -> bool {
+        self.line_volts - self.path_volts <= NO_DROPPER.value * self.line_volts
     }
 
     /// Whether something in the list takes up whatever voltage is left.

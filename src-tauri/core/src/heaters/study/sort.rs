@@ -138,7 +138,9 @@ impl Sorted {
         if others.is_empty() || !others.iter().all(|tube| tube.usual == Use::Battery) {
             return false;
         }
-        if rectifiers.is_empty() {
+        let starts_cold =
+            |tube: &Tube| tube.kind == HeaterKind::ColdCathode && is_line_rectifier(tube);
+        if rectifiers.is_empty() && !tubes.iter().any(starts_cold) {
             self.feed = Feed::Battery;
             counted.iter().for_each(|&nth| self.put(nth, Place::Winding, None));
             return true;
