@@ -176,8 +176,7 @@ impl Sorted {
             return;
         }
         let heaters: Vec<&Tube> = counted.iter().filter_map(|&nth| tubes.get(nth)).collect();
-        if self.as_branches(tubes, counted) {
-        } else if several_windings(&heaters) {
+        if !self.as_branches(tubes, counted) && several_windings(&heaters) {
             self.as_parallel(tubes, counted, None);
         }
     }
