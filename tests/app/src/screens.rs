@@ -72,6 +72,7 @@ pub fn without_units() -> Vec<Screen> {
     screens.push(Screen::at("empty list", "#/"));
     screens.push(Screen::at("new unit", "#/new"));
     screens.push(Screen::at("settings, no demonstration", "#/settings"));
+    screens.push(Screen::at("heaters, no tubes", "#/heaters"));
     screens.push(Screen::at("somebody shocked", "#/shocked"));
     screens.push(Screen::at("trouble", format!("#/i/{NOBODY}/verdict")));
     screens
@@ -138,6 +139,8 @@ async fn review(app: &App) -> Vec<Screen> {
     let id = inspected(app, "Shelf radio, looked at", ALL_ACCESS, found).await;
     let reading = json!({"inspection": id, "reading": "ohms_a_part_on", "value": 220_000});
     app.command("set_reading", reading).await.expect("a reading");
+    let tubes = json!(["12SA7", "12SK7", "12SQ7", "50L6GT", "35Z5GT", "6SJ7", "QQ99"]);
+    app.command("set_tubes", json!({"inspection": id, "tubes": tubes})).await.expect("the tubes");
     app.go(&format!("#/i/{id}/change/plug")).await;
     photo::choose(app, FILES, &photo::held_upright()).await;
     app.until("no photo is kept", "return document.querySelector('main img') !== null", vec![])
@@ -151,6 +154,8 @@ async fn review(app: &App) -> Vec<Screen> {
     vec![
         Screen::at("question answered, with a photo", at("change/plug")),
         Screen::at("found, with a photo", at("found")),
+        Screen::at("tubes", at("change/tube_list")),
+        Screen::at("heaters", at("heaters")),
         Screen::at("readings", at("readings")),
         Screen::at("one reading", at("readings"))
             .tapping([core_words("questions", "reading-ohms_a_b_on")]),

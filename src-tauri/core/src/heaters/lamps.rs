@@ -46,6 +46,10 @@ pub fn lamps_like(written: &str) -> Vec<Tube> {
 
 /// The lamp of this name: its number after `#` or `lamp`, for a bare 47 is a tube.
 pub(super) fn find(written: &str) -> Option<&'static Lamp> {
+    let is_marked = |word: &[u8]| word.eq_ignore_ascii_case(b"lamp");
+    if !written.contains('#') && !written.as_bytes().windows(4).any(is_marked) {
+        return None;
+    }
     let key = key(written);
     let number = key.strip_prefix('#').or_else(|| key.strip_prefix("LAMP"));
     let number = number.or_else(|| key.strip_suffix("LAMP"))?;

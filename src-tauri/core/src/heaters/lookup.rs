@@ -36,9 +36,11 @@ impl Found {
 /// without its suffix or prefix, or with look-alikes taken for each other.
 pub(super) fn lookup(entered: &str) -> Option<Found> {
     let key = key(entered);
+    if let Some(named) = exact(&key) {
+        return Some(Found::exactly(named));
+    }
     let latin = in_latin(&key).unwrap_or_else(|| key.clone());
-    exact(&key)
-        .or_else(|| exact(&latin))
+    exact(&latin)
         .map(Found::exactly)
         .or_else(|| RUSSIAN_LOOKS.get(&latin).copied().map(Found::corrected))
         .or_else(|| without_suffix(&key).map(|(named, doubt)| Found::with_suffix(named, doubt)))

@@ -7,7 +7,11 @@ const options = {
 };
 window.axe.run(document, options).then(
   ({ violations, incomplete, passes }) => {
-    const unjudged = incomplete.filter(({ id }) => id === 'color-contrast');
+    // Nor can it see what the letters of a drawing stand on: ink or pencil on paper, as other letters are.
+    const isInDrawing = ({ html }) => /^<(text|tspan)\b/.test(html);
+    const unjudged = incomplete
+      .filter(({ id }) => id === 'color-contrast')
+      .map(({ id, nodes }) => ({ id, nodes: nodes.filter((node) => !isInDrawing(node)) }));
     const found = [...violations, ...unjudged].flatMap(({ id, nodes }) =>
       nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
     );
