@@ -77,16 +77,12 @@ pub struct PlugReading {
     pub dropper_ohm: Option<f64>,
 }
 
-/// The resistance of one part when hot, Ω.
-fn hot(rating: Rating, ohms: Option<f64>) -> Option<f64> {
-    let by_rating = || Some(rating.volts? / rating.amperes.filter(|amperes| *amperes > 0.0)?);
-    ohms.or_else(by_rating)
-}
-
 impl Part {
     /// The resistance of this part when hot, Ω.
     pub fn hot_ohm(&self) -> Option<f64> {
-        hot(self.rating, self.tube.ohms)
+        let Rating { volts, amperes } = self.rating;
+        let by_rating = || Some(volts? / amperes.filter(|amperes| *amperes > 0.0)?);
+        self.tube.ohms.or_else(by_rating)
     }
 
     fn cold(&self) -> Option<ColdRange> {

@@ -8,7 +8,8 @@ use super::spelling::key;
 use crate::figure::Mark;
 
 /// How far a tube is known.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, ts_rs::TS)]
+#[serde(rename_all = "snake_case")]
 pub enum Known {
     /// The list has it.
     Listed,

@@ -2,17 +2,7 @@
 
 use serde::Serialize;
 
-/// Where a tube's heater figures come from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[serde(rename_all = "snake_case")]
-pub enum Known {
-    /// The list has the type.
-    Listed,
-    /// The list does not have it; its number says so by a rule.
-    ByRule,
-    /// Neither says anything.
-    Unknown,
-}
+use crate::heaters::{Known, Place};
 
 /// A type offered while a person types.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -44,28 +34,6 @@ pub struct TubeRead {
     pub known: Known,
 }
 
-/// How a heater is fed, as far as the list lets it be guessed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
-#[serde(rename_all = "snake_case")]
-pub enum HeaterPlace {
-    /// In the string.
-    String,
-    /// In one of two or more equal branches of the string.
-    Branch,
-    /// On the line by itself, or through a dropper of its own.
-    OwnBranch,
-    /// In parallel with the others, on a winding or a battery.
-    Winding,
-    /// It has no heater.
-    NoHeater,
-    /// A lamp at a tap, or something else that does not count in the sum.
-    Aside,
-    /// It cannot stand where the others do.
-    Clash,
-    /// Nothing is known of it.
-    Unknown,
-}
-
 /// One tube of the list with its heater.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct TubeRow {
@@ -82,7 +50,7 @@ pub struct TubeRow {
     /// Amperes, where known.
     pub amperes: Option<f64>,
     /// How it is fed.
-    pub place: HeaterPlace,
+    pub place: Place,
     /// How far it is known.
     pub known: Known,
     /// Where the figures come from and how far they were checked.

@@ -9,10 +9,10 @@ use super::error::Problem;
 use super::heater_views::{HeaterDrawing, HeaterView, TubeHit, TubeRead};
 use super::heater_words::{HeaterWords, clash_message};
 use super::session::Workbench;
-use super::tube_words::{hit, hit_of, known, row};
+use super::tube_words::{hit, hit_of, row};
 use crate::fields::{FieldError, number_range};
 use crate::heaters::{
-    Known as How, OVER, Reading, Study, Tube, UNDER, lamps_like, read_label, study, suggest,
+    Known, OVER, Reading, Study, Tube, UNDER, lamps_like, read_label, study, suggest,
 };
 use crate::inspection::{Findings, read_tubes};
 use crate::supply::{HERTZ, VOLTS};
@@ -53,7 +53,7 @@ impl Workbench {
         let lamps: Vec<TubeHit> =
             lamps.iter().take(OFFERED - 1).map(|lamp| hit_of(lamp, &self.words)).collect();
         hits.splice(place..place, lamps);
-        if tube.known == How::ByRule {
+        if tube.known == Known::ByRule {
             hits.truncate(OFFERED - 1);
             // What is typed is a whole number of the list only where it is offered as such.
             let place = if hits.iter().any(|hit| !hit.corrected) { hits.len() } else { 0 };
@@ -66,12 +66,12 @@ impl Workbench {
     pub fn read_tubes(&self, text: &str) -> Vec<TubeRead> {
         let read = read_label(text).into_iter();
         read.map(|read| TubeRead {
-            name: if read.tube.known == How::Unknown {
+            name: if read.tube.known == Known::Unknown {
                 read.written.clone()
             } else {
                 read.tube.name.clone()
             },
-            known: known(&read.tube),
+            known: read.tube.known,
             written: read.written,
         })
         .collect()

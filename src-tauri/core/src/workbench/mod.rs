@@ -21,6 +21,7 @@ mod tube_words;
 mod undo;
 mod views;
 
+pub use crate::heaters::{Known, Place as HeaterPlace};
 pub use commands::NewUnit;
 pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};
@@ -29,9 +30,7 @@ pub use file_views::{
     assess_file, exposure_file, person,
 };
 pub use finding_view::FindingView;
-pub use heater_views::{
-    HeaterDrawing, HeaterPlace, HeaterView, Known, NamedFigure, TubeHit, TubeRead, TubeRow,
-};
+pub use heater_views::{HeaterDrawing, HeaterView, NamedFigure, TubeHit, TubeRead, TubeRow};
 pub use heaters::{HeaterFigures, heater_figures};
 pub use photo_text::take_in;
 pub use photos::PhotoView;

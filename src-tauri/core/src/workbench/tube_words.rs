@@ -1,10 +1,8 @@
 //! A tube in words: its heater, what it is, where its figures come from and what is doubtful about them.
 
-use super::heater_views::{HeaterPlace, Known, TubeHit, TubeRow};
+use super::heater_views::{TubeHit, TubeRow};
 use crate::figure::Mark;
-use crate::heaters::{
-    Doubt, HeaterKind, Known as How, Part, Place, Rating, Suggestion, Tube, TubeType,
-};
+use crate::heaters::{Doubt, HeaterKind, Known, Part, Rating, Suggestion, Tube, TubeType};
 use crate::words::{Message, Words, amperes, heater_volts, ohms};
 
 /// At most so many other names of a tube are shown.
@@ -16,11 +14,8 @@ pub(super) fn hit(suggestion: &Suggestion, words: &Words) -> TubeHit {
     TubeHit {
         name: suggestion.name.to_owned(),
         same_as: same_as(suggestion.tube, suggestion.name, words),
-        heater: heater(&tube, tube.rating, false, words),
-        role: role(&tube, words),
-        known: Known::Listed,
-        doubt: doubt(&tube, words),
         corrected: suggestion.corrected,
+        ..hit_of(&tube, words)
     }
 }
 
@@ -31,7 +26,7 @@ pub(super) fn hit_of(tube: &Tube, words: &Words) -> TubeHit {
         same_as: String::new(),
         heater: heater(tube, tube.rating, false, words),
         role: role(tube, words),
-        known: known(tube),
+        known: tube.known,
         doubt: doubt(tube, words),
         corrected: tube.corrected,
     }
@@ -47,31 +42,10 @@ pub(super) fn row(part: &Part, words: &Words) -> TubeRow {
         heater: heater(tube, part.rating, part.is_other_connection(), words),
         volts: part.rating.volts,
         amperes: part.rating.amperes,
-        place: place(part.place),
-        known: known(tube),
+        place: part.place,
+        known: tube.known,
         source: source(tube, words),
         doubt: doubt(tube, words),
-    }
-}
-
-pub(super) const fn known(tube: &Tube) -> Known {
-    match tube.known {
-        How::Listed => Known::Listed,
-        How::ByRule => Known::ByRule,
-        How::Unknown => Known::Unknown,
-    }
-}
-
-const fn place(place: Place) -> HeaterPlace {
-    match place {
-        Place::String => HeaterPlace::String,
-        Place::Branch => HeaterPlace::Branch,
-        Place::OwnBranch => HeaterPlace::OwnBranch,
-        Place::Winding => HeaterPlace::Winding,
-        Place::NoHeater => HeaterPlace::NoHeater,
-        Place::Aside => HeaterPlace::Aside,
-        Place::Clash => HeaterPlace::Clash,
-        Place::Unknown => HeaterPlace::Unknown,
     }
 }
 
@@ -113,10 +87,10 @@ fn heater(tube: &Tube, rating: Rating, is_other: bool, words: &Words) -> String 
 
 fn source(tube: &Tube, words: &Words) -> String {
     let from = match (tube.known, tube.listed) {
-        (How::Unknown, _) => return words.say_id("tube-source-none"),
-        (How::ByRule, _) => return words.say_id("tube-source-by-rule"),
-        (How::Listed, None) => vec![Message::new("tube-source-lamps")],
-        (How::Listed, Some(listed)) => {
+        (Known::Unknown, _) => return words.say_id("tube-source-none"),
+        (Known::ByRule, _) => return words.say_id("tube-source-by-rule"),
+        (Known::Listed, None) => vec![Message::new("tube-source-lamps")],
+        (Known::Listed, Some(listed)) => {
             listed.sources.iter().map(|id| Message::new(format!("tube-source-{id}"))).collect()
         }
     };
@@ -136,7 +110,7 @@ const fn mark_id(mark: Mark) -> &'static str {
 
 fn doubt(tube: &Tube, words: &Words) -> Option<String> {
     let doubt = match tube.known {
-        How::ByRule => Doubt::ByRule,
+        Known::ByRule => Doubt::ByRule,
         _ => tube.doubt?,
     };
     let (low, high) = match doubt {

@@ -14,8 +14,9 @@ const HIGHEST_VOLTS: u32 = 70;
 /// The first number of a heater for the whole line, V.
 const LINE_VOLTS: u32 = 117;
 
-/// The parts of an American number; nothing where it is none.
-pub(super) fn parts(key: &str) -> Option<(u32, &str, &str, &str)> {
+/// The parts of an American number: the volts' number, the letters, the number of elements, the suffix;
+/// nothing where it is none.
+pub(in crate::heaters) fn parts(key: &str) -> Option<(u32, &str, &str, &str)> {
     let (number, letters, rest) = number_then_letters(key)?;
     let (elements, suffix) = split_while(rest, |c| c.is_ascii_digit());
     // 6C4C is a Russian number read as Latin letters; a bare C belongs to later numbers.

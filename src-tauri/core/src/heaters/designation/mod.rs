@@ -9,6 +9,7 @@ mod european;
 mod japanese;
 mod russian;
 
+pub(super) use american::parts as american_parts;
 pub(super) use russian::GRADES as RUSSIAN_GRADES;
 
 use super::catalogue::{HeaterKind, Rating, Rectifier, TubeRole, Use};
@@ -84,9 +85,4 @@ pub(super) fn number_then_letters(key: &str) -> Option<(u32, &str, &str)> {
 pub(super) fn split_while(text: &str, is: impl Fn(char) -> bool) -> (&str, &str) {
     let end = text.find(|c| !is(c)).unwrap_or(text.len());
     text.split_at_checked(end).unwrap_or((text, ""))
-}
-
-/// Parts of an American number: the volts' number, the letters, the number of elements, the suffix.
-pub(super) fn american_parts(key: &str) -> Option<(u32, &str, &str, &str)> {
-    american::parts(key)
 }

@@ -36,7 +36,9 @@ impl Reading {
 }
 
 /// How one part is fed, as far as the list lets it be guessed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, ts_rs::TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(rename = "HeaterPlace")]
 pub enum Place {
     /// In the string.
     String,
