@@ -3,20 +3,24 @@
 //!
 //! Nothing here knows how anybody finds out which arrangement a unit has.
 
+mod direct;
 mod factors;
 mod fault;
 mod file;
+mod reading;
 mod state;
 mod universe;
 mod values;
 mod wiring;
 
+pub use direct::{DirectParts, direct_ohms, reading_range};
 pub use factors::{
     Arrangement, Cord, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
     SwitchLeg,
 };
 pub use fault::{Fault, FaultSet, fault_sets};
 pub use file::{ExposureFile, read_exposure};
+pub use reading::{Probe, ReadingId};
 pub use state::{PlugWay, Selector, State, Switch, states};
 pub use universe::{ArrangementId, COUNT, all, find, twin};
 pub use values::{Spread, Values, defaults};

@@ -9,7 +9,8 @@ use crate::supply::Supply;
 use crate::words::Message;
 
 use super::bank::{Access, Question, Shape, ValueId};
-use super::findings::{Answer, Findings, Meter, PartValue, Rated, Reading, ReadingId};
+use super::findings::{Answer, Findings, Meter, PartValue, Rated, Reading};
+use crate::arrangement::ReadingId;
 
 const KEYS: &[&str] = &["supply", "access", "answers", "tubes", "readings", "values", "meter"];
 

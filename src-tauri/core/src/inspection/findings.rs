@@ -2,48 +2,13 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::arrangement::Spread;
-use crate::fields::id_enum;
+use crate::arrangement::{ReadingId, Spread};
 use crate::hazard::Parts;
 use crate::heaters::{Study, study};
 use crate::supply::Supply;
 use crate::words::Message;
 
 use super::bank::{Access, Question, ValueId};
-
-id_enum! {
-    /// Meter readings, the unit unplugged but for the last.
-    pub enum ReadingId {
-        /// Pin A to the chassis, switch on.
-        OhmsAChassisOn = "ohms_a_chassis_on",
-        /// Pin A to the chassis, switch off.
-        OhmsAChassisOff = "ohms_a_chassis_off",
-        /// Pin B to the chassis, switch on.
-        OhmsBChassisOn = "ohms_b_chassis_on",
-        /// Pin B to the chassis, switch off.
-        OhmsBChassisOff = "ohms_b_chassis_off",
-        /// Earth pin to the chassis.
-        OhmsEarthChassis = "ohms_earth_chassis",
-        /// Pin A to the bare metal, switch on.
-        OhmsAPartOn = "ohms_a_part_on",
-        /// Pin A to the bare metal, switch off.
-        OhmsAPartOff = "ohms_a_part_off",
-        /// Pin B to the bare metal, switch on.
-        OhmsBPartOn = "ohms_b_part_on",
-        /// Pin B to the bare metal, switch off.
-        OhmsBPartOff = "ohms_b_part_off",
-        /// Earth pin to the bare metal.
-        OhmsEarthPart = "ohms_earth_part",
-        /// Pin A to pin B, switch on.
-        OhmsABOn = "ohms_a_b_on",
-        /// Pin A to pin B, switch off.
-        OhmsABOff = "ohms_a_b_off",
-        /// Insulation, pins to chassis, at a test voltage.
-        InsulationMegohms = "insulation_megohms",
-        /// Live touch test across 1500 Ω ∥ 0.15 µF.
-        TouchTestVolts = "touch_test_volts",
-    }
-}
 
 /// An answer to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]

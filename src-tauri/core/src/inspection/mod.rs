@@ -19,13 +19,14 @@ mod set;
 mod unchecked;
 mod verdict;
 
+pub use crate::arrangement::ReadingId;
 pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
 pub use conflict::Possible;
 pub use evidence::{possible, stays};
 pub use file::{
     CANT_TELL, read_answer, read_findings, read_reading, read_supply_access, read_tubes, read_value,
 };
-pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading, ReadingId};
+pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading};
 pub use judge::Judge;
 pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
