@@ -49,7 +49,7 @@ fn any<T: Copy>(things: &[T], rng: &mut impl Rng) -> T {
 }
 
 /// Evenly over decades, as part values are.
-fn over_decades((low, high): (f64, f64), rng: &mut impl Rng) -> f64 {
+pub(super) fn over_decades((low, high): (f64, f64), rng: &mut impl Rng) -> f64 {
     (low * (high / low).powf(rng.random::<f64>())).clamp(low, high)
 }
 
@@ -81,7 +81,18 @@ impl PhysicalUnit {
         unit.fit_cord(wanted.cord, rng);
         unit.wire_power(wanted.isolation, rng);
         unit.wire_legs(wanted, rng);
+        unit.fit_kind_to_motor(rng);
         unit
+    }
+
+    /// What has a motor is a kind of unit that can have one; only a clock is in a table radio.
+    fn fit_kind_to_motor(&mut self, rng: &mut impl Rng) {
+        const WITH_MOTOR: &[&str] = &["record_player", "console_radio", "other", "table_radio"];
+        let feeds_heaters = self.heaters_from == HeaterSource::MotorWinding;
+        let clock_only = self.kind == "table_radio" && feeds_heaters;
+        if self.motor && (!WITH_MOTOR.contains(&self.kind) || clock_only) {
+            self.kind = any(&WITH_MOTOR[..3], rng);
+        }
     }
 
     /// A random unit. Every arrangement comes up: half of the units are drawn evenly over all of
