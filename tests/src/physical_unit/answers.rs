@@ -85,7 +85,7 @@ impl PhysicalUnit {
     }
 
     /// The pin letter of a conductor. Without the plug only the tape tells.
-    fn letter(&self, conductor: usize) -> &'static str {
+    pub(super) fn letter(&self, conductor: usize) -> &'static str {
         let pin_b = if self.plug_lost { self.taped_pin } else { self.pin_b() };
         if conductor == pin_b { "b" } else { "a" }
     }

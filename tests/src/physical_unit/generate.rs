@@ -44,7 +44,7 @@ pub(super) fn pick<T: Copy>(weighted: &[(T, u32)], rng: &mut impl Rng) -> T {
     weighted[0].0
 }
 
-fn any<T: Copy>(things: &[T], rng: &mut impl Rng) -> T {
+pub(super) fn any<T: Copy>(things: &[T], rng: &mut impl Rng) -> T {
     things[rng.random_range(0..things.len())]
 }
 
@@ -76,6 +76,7 @@ impl PhysicalUnit {
         let mut unit = PhysicalUnit::bare_bench(wanted, rng);
         if wanted.isolation == Isolation::NoLine {
             unit.take_line_away(rng);
+            unit.fit_kind_to_motor(rng);
             return unit;
         }
         unit.fit_cord(wanted.cord, rng);

@@ -1,311 +1,190 @@
-//! What an ohmmeter shows on a physical unit that is unplugged.
+//! What an honest inspector's ohmmeter shows on a physical unit that is unplugged.
+//!
+//! The parts are joined as they really are, at direct current, in the state in which the meter finds them
+//! ([`Condition`]). Nothing here knows how the core predicts a reading.
+
+mod circuit;
+mod condition;
+mod display;
+mod ranges;
+
+#[cfg(test)]
+mod checks;
 
 use std::collections::BTreeMap;
 
 use rand::Rng;
-use serde_json::{Value, json};
+use serde_json::Value;
 
 use super::PhysicalUnit;
-use super::condition::{Condition, MotorAt};
-use super::ohms::Resistors;
-use super::parts::{AerialPost, EarthContact, EarthWire, Feed, MetalNode, PlateSource};
+use super::parts::{AerialPost, EarthContact, Feed, MetalNode};
+use circuit::Circuit;
+use ranges::{PROBES, WIRE};
+
+pub use condition::{Condition, Motor, OwnSwitch};
+pub use display::Meter;
 
 const BLADE: [usize; 2] = [0, 1];
-const EARTH: usize = 2;
-const LEG: [usize; 2] = [3, 4];
-const COMMON: usize = 5;
-const CHASSIS: usize = 6;
-const POST: usize = 7;
-const LOOSE: usize = 8;
+/// Behind cord and fuse, ahead of the switch.
+const INSIDE: [usize; 2] = [2, 3];
+/// Behind the switch.
+const LEG: [usize; 2] = [4, 5];
+const EARTH: usize = 6;
+const COMMON: usize = 7;
+const CHASSIS: usize = 8;
+const POST: usize = 9;
 
-/// A meter.
-#[derive(Clone, Copy, Debug)]
-pub struct Meter {
-    /// The highest resistance it shows, Ω.
-    pub max_ohms: f64,
-    /// Accuracy, % of the reading.
-    pub percent: f64,
-    /// Accuracy, digits of the last place.
-    pub digits: f64,
-    /// What the display counts to.
-    pub counts: f64,
+/// Ids of what is read with the switch in one place.
+struct Ids {
+    chassis: [&'static str; 2],
+    part: [&'static str; 2],
+    pins: &'static str,
 }
 
-impl Meter {
-    /// The meter that is meant where nothing is said of it.
-    pub const USUAL: Self = Self { max_ohms: 2e6, percent: 1.0, digits: 2.0, counts: 2000.0 };
-
-    /// One of a few kinds.
-    pub fn random(rng: &mut impl Rng) -> Self {
-        let kinds = [
-            Self::USUAL,
-            Self { max_ohms: 20e6, percent: 0.8, digits: 3.0, counts: 2000.0 },
-            Self { max_ohms: 60e6, percent: 0.5, digits: 3.0, counts: 6000.0 },
-            Self { max_ohms: 40e6, percent: 1.5, digits: 5.0, counts: 4000.0 },
-        ];
-        kinds[rng.random_range(0..kinds.len())]
-    }
-
-    /// As a findings file says it.
-    pub fn json(&self) -> Value {
-        json!({"max_ohms": self.max_ohms, "percent": self.percent, "digits": self.digits})
-    }
-
-    /// What it shows, within its accuracy and rounded to its last place.
-    pub fn shows(&self, ohms: f64, rng: &mut impl Rng) -> Value {
-        let mut range = self.counts / 10.0;
-        while range < ohms && range < self.max_ohms {
-            range *= 10.0;
-        }
-        let digit = range / self.counts;
-        // Rounding is one half digit of the accuracy it has.
-        let off = ohms * self.percent / 100.0 + (self.digits - 0.5) * digit;
-        let shown = ((ohms + off * rng.random_range(-1.0..=1.0)) / digit).round() * digit;
-        if shown.is_finite() && shown <= self.max_ohms {
-            json!(shown.max(0.0))
-        } else {
-            json!("OL")
-        }
-    }
-}
+const ON: Ids = Ids {
+    chassis: ["ohms_a_chassis_on", "ohms_b_chassis_on"],
+    part: ["ohms_a_part_on", "ohms_b_part_on"],
+    pins: "ohms_a_b_on",
+};
+const OFF: Ids = Ids {
+    chassis: ["ohms_a_chassis_off", "ohms_b_chassis_off"],
+    part: ["ohms_a_part_off", "ohms_b_part_off"],
+    pins: "ohms_a_b_off",
+};
 
 impl PhysicalUnit {
-    /// What an honest inspector reads, every reading that can be taken, by its id.
+    /// Resistance of every reading that can be taken on this unit, Ω, by the reading's id; infinite is open.
+    pub fn true_ohms(&self, condition: &Condition) -> BTreeMap<&'static str, f64> {
+        let mut ohms = BTreeMap::new();
+        let no_cord = self.feed == Feed::Line && self.plug.is_none();
+        if self.feed == Feed::Batteries || no_cord {
+            return ohms;
+        }
+        let pieces = self.pieces();
+        for (ids, on) in [(ON, true), (OFF, false)] {
+            let circuit = self.circuit(condition, on);
+            for (pin, blade) in self.pins().into_iter().enumerate() {
+                ohms.insert(ids.chassis[pin], circuit.ohms(blade, CHASSIS));
+                if let Some(least) = over(&pieces, |piece| to(&circuit, blade, piece), f64::min) {
+                    ohms.insert(ids.part[pin], least);
+                }
+            }
+            ohms.insert(ids.pins, circuit.ohms(BLADE[0], BLADE[1]));
+        }
+        if self.has_earth_contact() {
+            let circuit = self.circuit(condition, false);
+            ohms.insert("ohms_earth_chassis", circuit.ohms(EARTH, CHASSIS));
+            if let Some(most) = over(&pieces, |piece| to(&circuit, EARTH, piece), f64::max) {
+                ohms.insert("ohms_earth_part", most);
+            }
+        }
+        ohms
+    }
+
+    /// What the meter shows at every reading that can be taken: reading id, and ohms or `"OL"`.
     pub fn readings(
         &self,
         condition: &Condition,
         meter: &Meter,
         rng: &mut impl Rng,
     ) -> Vec<(String, Value)> {
-        let truth = self.true_ohms(condition, rng.random_range(30.0..800.0));
-        truth.into_iter().map(|(id, ohms)| (id.to_owned(), meter.shows(ohms, rng))).collect()
+        let mut show = |ohm: f64| meter.shows(ohm + rng.random_range(PROBES.0..PROBES.1), rng);
+        let ohms = self.true_ohms(condition).into_iter();
+        ohms.map(|(id, ohm)| (id.to_owned(), show(ohm))).collect()
     }
 
-    /// The resistances themselves, Ω; `outside_primary` is that of an outside supply, where there is one.
-    pub fn true_ohms(
-        &self,
-        condition: &Condition,
-        outside_primary: f64,
-    ) -> BTreeMap<&'static str, f64> {
-        let mut found = BTreeMap::new();
-        if self.feed == Feed::Batteries {
-            return found;
-        }
-        let (pin_b, pieces) = (self.lettered_b(), self.pieces());
-        for (on, ids) in [
-            (true, ["ohms_a_chassis_on", "ohms_b_chassis_on", "ohms_a_part_on", "ohms_b_part_on"]),
-            (
-                false,
-                ["ohms_a_chassis_off", "ohms_b_chassis_off", "ohms_a_part_off", "ohms_b_part_off"],
-            ),
-        ] {
-            let net = self.network(condition, on, outside_primary);
-            let [a, b] = [BLADE[1 - pin_b], BLADE[pin_b]];
-            found.insert(ids[0], net.between(a, CHASSIS));
-            found.insert(ids[1], net.between(b, CHASSIS));
-            if !pieces.is_empty() {
-                for (id, pin) in [(ids[2], a), (ids[3], b)] {
-                    let each = pieces.iter().map(|piece| net.between(pin, *piece));
-                    found.insert(id, each.fold(f64::INFINITY, f64::min));
-                }
-            }
-            found.insert(if on { "ohms_a_b_on" } else { "ohms_a_b_off" }, net.between(a, b));
-            if on && self.has_earth_contact() {
-                found.insert("ohms_earth_chassis", net.between(EARTH, CHASSIS));
-                if !pieces.is_empty() {
-                    let each = pieces.iter().map(|piece| net.between(EARTH, *piece));
-                    found.insert("ohms_earth_part", each.fold(0.0, f64::max));
-                }
-            }
-        }
-        found
-    }
-
-    /// The blade that the inspector calls B; without the plug only the tape tells.
-    fn lettered_b(&self) -> usize {
-        if self.plug_lost { self.taped_pin } else { self.pin_b() }
+    /// The blades that the inspector calls A and B.
+    fn pins(&self) -> [usize; 2] {
+        if self.letter(0) == "a" { BLADE } else { [BLADE[1], BLADE[0]] }
     }
 
     fn has_earth_contact(&self) -> bool {
-        let contact = self.plug.as_ref().map_or(EarthContact::None, |plug| plug.earth);
-        matches!(contact, EarthContact::Pin | EarthContact::SideClips) && !self.plug_lost
+        let plug = self.plug.as_ref().filter(|_| self.feed == Feed::Line && !self.plug_lost);
+        plug.is_some_and(|plug| matches!(plug.earth, EarthContact::Pin | EarthContact::SideClips))
     }
 
-    /// Every bare piece that a probe can touch with the cover on.
-    fn pieces(&self) -> Vec<usize> {
-        let node = |node: MetalNode| match node {
-            MetalNode::Nothing => LOOSE,
-            MetalNode::Chassis => CHASSIS,
-            MetalNode::Common => COMMON,
+    /// The node of each piece of metal that a probe reaches with the cover on; `None` where it is joined to
+    /// nothing. A terminal is reached even where a finger is too thick for it.
+    fn pieces(&self) -> Vec<Option<usize>> {
+        let node = |node| match node {
+            MetalNode::Nothing => None,
+            MetalNode::Chassis => Some(CHASSIS),
+            MetalNode::Common => Some(COMMON),
         };
-        let bare = self.bare_metal.iter().map(|metal| node(metal.node));
+        let metal = self.bare_metal.iter().map(|metal| node(metal.node));
         let terminals = self.terminals.iter().map(|terminals| node(terminals.node));
-        let post = self.aerial_post.iter().map(|post| match post {
-            AerialPost::ThroughCapacitor(_) => POST,
-            AerialPost::Straight(joined) => node(*joined),
-            AerialPost::CoilOnly => LOOSE,
+        let post = self.aerial_post.iter().map(|post| match *post {
+            AerialPost::ThroughCapacitor(_) => Some(POST),
+            AerialPost::Straight(joined) => node(joined),
+            AerialPost::CoilOnly => None,
         });
-        let behind = (!self.back_fitted).then_some(CHASSIS);
-        bare.chain(terminals).chain(post).chain(behind).collect()
+        let chassis = (!self.back_fitted).then_some(Some(CHASSIS));
+        metal.chain(terminals).chain(post).chain(chassis).collect()
     }
 
-    fn network(&self, condition: &Condition, on: bool, outside_primary: f64) -> Resistors {
-        let mut net = Resistors::new(9);
+    /// The parts as they are joined with the switch that the inspector works on or off.
+    fn circuit(&self, condition: &Condition, on: bool) -> Circuit {
+        let mut circuit = Circuit::new();
         if self.feed == Feed::OutsideSupply {
-            net.join(BLADE[0], BLADE[1], outside_primary);
-            return net;
+            circuit.join(BLADE[0], BLADE[1], condition.load_ohm);
+            return circuit;
         }
-        // The motor's own switch is worked; the set's stands open.
-        let elsewhere = matches!(condition.motor, Some((MotorAt::OwnSwitchWorked, _)));
+        self.join_line(&mut circuit, condition, on);
+        circuit.join(LEG[0], LEG[1], condition.load_ohm);
+        circuit.join(LEG[0], LEG[1], condition.charging_ohm);
+        if let Some(conductor) = self.common_conductor {
+            circuit.join(LEG[conductor], COMMON, condition.common_ohm);
+        }
+        for (conductor, leg) in LEG.into_iter().enumerate() {
+            circuit.join(leg, COMMON, condition.rectifier_ohm[conductor]);
+            circuit.join(leg, CHASSIS, condition.insulation_ohm[conductor]);
+            circuit.join(leg, CHASSIS, condition.capacitor_ohm[conductor]);
+        }
+        circuit.join(COMMON, CHASSIS, condition.bond_ohm);
+        circuit.join(COMMON, POST, condition.aerial_ohm);
+        circuit.join(EARTH, CHASSIS, condition.earth_ohm);
+        circuit
+    }
+
+    /// Cord, power switch and motor.
+    fn join_line(&self, circuit: &mut Circuit, condition: &Condition, on: bool) {
+        let closed = on && !condition.wrong_switch();
         for conductor in 0..2 {
-            let closed = on && !elsewhere;
+            circuit.join(BLADE[conductor], INSIDE[conductor], condition.cord_ohm[conductor]);
             let switch = match (self.switch_opens[conductor], closed) {
-                (false, _) => 0.0,
-                (true, true) => condition.contact[conductor],
+                (false, _) => WIRE,
+                (true, true) => condition.contact_ohm[conductor],
                 (true, false) => f64::INFINITY,
             };
-            net.join(BLADE[conductor], LEG[conductor], condition.conductor[conductor] + switch);
+            circuit.join(INSIDE[conductor], LEG[conductor], switch);
         }
-        match condition.motor {
-            Some((MotorAt::Ahead, ohms)) => net.join(BLADE[0], BLADE[1], ohms),
-            Some((MotorAt::Behind, ohms)) => net.join(LEG[0], LEG[1], ohms),
-            Some((MotorAt::OwnSwitchWorked, ohms)) if on => net.join(BLADE[0], BLADE[1], ohms),
-            _ => {}
+        if let Some(motor) = condition.motor {
+            let runs = match motor.own_switch {
+                OwnSwitch::None | OwnSwitch::Closed => true,
+                OwnSwitch::Open => false,
+                OwnSwitch::Worked => on,
+            };
+            let [from, to] = if motor.ahead { INSIDE } else { LEG };
+            circuit.join(from, to, if runs { motor.ohm } else { f64::INFINITY });
         }
-        net.join(LEG[0], LEG[1], condition.load);
-        net.join(LEG[0], LEG[1], condition.beside_load);
-        self.join_common(&mut net, condition);
-        self.join_capacitors(&mut net, condition);
-        self.join_earth(&mut net, condition);
-        net
     }
+}
 
-    fn join_common(&self, net: &mut Resistors, condition: &Condition) {
-        if let Some(conductor) = self.common_conductor {
-            net.join(LEG[conductor], COMMON, condition.to_common);
-        } else if self.plates_from == PlateSource::LineBridgeOrDoubler {
-            // From leg to leg one of the two faces backwards, so at most one of them shows.
-            let shown = usize::from(condition.rectifier[1] < condition.rectifier[0]);
-            net.join(LEG[shown], COMMON, condition.rectifier[shown]);
-        } else {
-            for (leg, insulation) in LEG.into_iter().zip(condition.insulation) {
-                net.join(leg, CHASSIS, insulation);
-            }
-        }
-        net.join(COMMON, CHASSIS, condition.bond);
-    }
+fn to(circuit: &Circuit, from: usize, piece: Option<usize>) -> f64 {
+    piece.map_or(f64::INFINITY, |node| circuit.ohms(from, node))
+}
 
-    fn join_capacitors(&self, net: &mut Resistors, condition: &Condition) {
-        if let Some(capacitor) = self.leg_capacitor {
-            // On the panel switch: on whichever leg that stands.
-            let on_switch = capacitor.from == [false, false];
-            for leg in 0..2 {
-                if capacitor.from[leg] || (on_switch && leg == usize::from(condition.lift_closed)) {
-                    net.join(LEG[leg], CHASSIS, condition.leg_capacitor[leg]);
-                }
-            }
-        }
-        if matches!(self.aerial_post, Some(AerialPost::ThroughCapacitor(_))) {
-            net.join(COMMON, POST, condition.post_capacitor);
-        }
-    }
-
-    fn join_earth(&self, net: &mut Resistors, condition: &Condition) {
-        let bonded = match self.earth_wire {
-            EarthWire::OnChassis => true,
-            EarthWire::LiftSwitch => condition.lift_closed,
-            EarthWire::Loose | EarthWire::Absent => false,
-        };
-        if bonded {
-            net.join(EARTH, CHASSIS, condition.earth);
-        }
-    }
+/// The lowest or highest over all pieces; `None` where there is no piece.
+fn over(
+    pieces: &[Option<usize>],
+    ohm: impl Fn(Option<usize>) -> f64,
+    choose: fn(f64, f64) -> f64,
+) -> Option<f64> {
+    pieces.iter().map(|piece| ohm(*piece)).reduce(choose)
 }
 
 /// A part of the readings, as an inspector in a hurry takes them.
 pub fn random_readings(readings: &[(String, Value)], rng: &mut impl Rng) -> Vec<(String, Value)> {
-    let thoroughness = [0.3, 0.6, 0.9, 1.0][rng.random_range(0..4)];
+    let thoroughness = [0.1, 0.3, 0.6, 0.85, 1.0][rng.random_range(0..5)];
     readings.iter().filter(|_| rng.random_bool(thoroughness)).cloned().collect()
-}
-
-#[cfg(test)]
-mod checks {
-    use std::collections::BTreeSet;
-
-    use rand::SeedableRng;
-    use rand_chacha::ChaCha8Rng;
-
-    use super::super::factors::{Factors, Isolation, Reach, SwitchLeg};
-    use super::*;
-
-    fn built(isolation: Isolation, switch_leg: SwitchLeg) -> (PhysicalUnit, Condition) {
-        let mut rng = ChaCha8Rng::seed_from_u64(7);
-        let wanted = Factors { isolation, switch_leg, reach: Reach::Exposed, ..Factors::NO_LINE };
-        let mut unit = PhysicalUnit::of(wanted, &mut rng);
-        unit.motor = false;
-        let condition = Condition::sound(&unit, &mut rng);
-        (unit, condition)
-    }
-
-    #[test]
-    fn a_tied_set_reads_through_its_wires_its_switch_and_its_string() {
-        let (unit, condition) = built(Isolation::LineTied, SwitchLeg::Near);
-        let ohms = unit.true_ohms(&condition, 0.0);
-        let near = unit.near_conductor();
-        let wires = condition.conductor[near] + condition.contact[near] + condition.to_common;
-        let direct = wires + condition.bond;
-        let of = |id: &str| ohms[id];
-        assert!((of("ohms_b_chassis_on") - direct).abs() < 1e-6);
-        assert!(of("ohms_b_chassis_off").is_infinite());
-        let far = condition.conductor[1 - near] + condition.load + condition.to_common;
-        assert!((of("ohms_a_chassis_off") - far - condition.bond).abs() < 1e-6);
-        assert!(of("ohms_a_b_on") > condition.load && of("ohms_a_b_off").is_infinite());
-        // The metal is the chassis, or the common that the chassis hangs on.
-        let part = of("ohms_b_part_on");
-        assert!((part - direct).abs() < 1e-6 || (part - wires).abs() < 1e-6, "{part}");
-    }
-
-    #[test]
-    fn a_sound_isolating_set_is_open_to_the_metal_and_closed_from_pin_to_pin() {
-        let (unit, condition) = built(Isolation::Isolating, SwitchLeg::Both);
-        let ohms = unit.true_ohms(&condition, 0.0);
-        for (id, ohms) in &ohms {
-            assert_eq!(ohms.is_finite(), *id == "ohms_a_b_on", "{id}: {ohms}");
-        }
-    }
-
-    #[test]
-    fn a_meter_stays_within_its_accuracy_and_ends_at_its_range() {
-        let mut rng = ChaCha8Rng::seed_from_u64(8);
-        for ohms in [0.04, 0.4, 3.1, 120.0, 199.9, 5_000.0, 220e3, 1.9e6] {
-            for _ in 0..200 {
-                let shown = Meter::USUAL.shows(ohms, &mut rng);
-                let digit = [0.1, 1.0, 10.0, 100.0, 1000.0].into_iter();
-                let digit =
-                    digit.zip([200.0, 2e3, 2e4, 2e5, 2e6]).find(|(_, range)| ohms <= *range);
-                let most = ohms * 0.01 + 2.0 * digit.expect("a range").0;
-                assert!(shown.as_f64().is_none_or(|shown| (shown - ohms).abs() <= most + 1e-9));
-            }
-        }
-        assert_eq!(Meter::USUAL.shows(2.5e6, &mut rng), "OL");
-        assert_eq!(Meter::USUAL.shows(f64::INFINITY, &mut rng), "OL");
-    }
-
-    #[test]
-    fn every_reading_comes_up_and_each_both_open_and_not() {
-        let mut rng = ChaCha8Rng::seed_from_u64(9);
-        let (mut open, mut closed) = (BTreeSet::new(), BTreeSet::new());
-        for _ in 0..3000 {
-            let unit = PhysicalUnit::random(&mut rng);
-            let condition = Condition::random(&unit, &mut rng);
-            for (id, value) in unit.readings(&condition, &Meter::random(&mut rng), &mut rng) {
-                if value == "OL" {
-                    open.insert(id)
-                } else {
-                    closed.insert(id)
-                };
-            }
-        }
-        assert_eq!((open.len(), closed.len()), (12, 12));
-    }
 }

@@ -12,14 +12,12 @@
 //! What this does not do: alternating current, inspectors who make mistakes.
 
 mod answers;
-mod condition;
 mod factors;
 mod facts;
 mod gaps;
 mod generate;
 mod metalwork;
 mod meter;
-mod ohms;
 mod parts;
 mod printing;
 mod tubes;
@@ -28,10 +26,9 @@ mod tubes;
 mod checks;
 
 pub use answers::random_subset;
-pub use condition::Condition;
 pub use factors::{CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg};
 pub use gaps::Gap;
-pub use meter::{Meter, random_readings};
+pub use meter::{Condition, Meter, Motor, OwnSwitch, random_readings};
 pub use parts::{
     AerialPost, BareMetal, Bond, Capacitor, CordState, EarthContact, EarthWire, Feed, HeaterSource,
     LegCapacitor, MetalNode, Place, PlateSource, Plug, Rated, Terminals,
