@@ -3,7 +3,7 @@
 use std::cell::Cell;
 
 use coldchassis_core::inspection::{
-    Answer, ArrangementSet, Basis, Findings, Judge, Possible, Question, assess, possible,
+    Answer, ArrangementSet, Basis, Finding, Findings, Judge, Possible, Question, assess, possible,
 };
 use proptest::prelude::{prop_assert, prop_assert_eq};
 use proptest::test_runner::{TestCaseResult, TestRunner};
@@ -99,14 +99,22 @@ fn bits(count: usize) -> impl Iterator<Item = usize> {
     (0..count).map(|place| 1 << place)
 }
 
+fn asked(finding: &Finding) -> Option<Question> {
+    match finding {
+        Finding::Answer(question) => Some(*question),
+        Finding::Value(_) | Finding::Reading(_) => None,
+    }
+}
+
 /// A conflict restricted to itself is one, and no longer is when any one of it is taken out.
-fn is_smallest(findings: &Findings, conflict: &[Question]) -> TestCaseResult {
-    let alone = Possible::after(&only(findings, conflict));
+fn is_smallest(findings: &Findings, conflict: &[Finding]) -> TestCaseResult {
+    let questions: Vec<Question> = conflict.iter().filter_map(asked).collect();
+    let alone = Possible::after(&only(findings, &questions));
     prop_assert_eq!(alone.consistent(), 0);
     prop_assert_eq!(&alone.conflicts, &vec![conflict.to_vec()]);
     // Every proper subset leaves at least what one of these leaves.
-    for left_out in conflict {
-        let rest: Vec<Question> = conflict.iter().copied().filter(|q| q != left_out).collect();
+    for left_out in &questions {
+        let rest: Vec<Question> = questions.iter().copied().filter(|q| q != left_out).collect();
         let rest = Possible::after(&only(findings, &rest));
         prop_assert!(rest.consistent() > 0 && !rest.is_conflict(), "{left_out:?}");
     }
@@ -119,8 +127,8 @@ fn conflicts_and_corrections_are_those_of_brute_force() {
     let law = |draft: Draft| {
         let findings = draft.findings();
         let (found, subsets) = (Possible::after(&findings), Subsets::of(&findings));
-        let names = |conflict: &Vec<Question>| conflict.iter().map(|q| q.id()).collect();
-        let conflicts: Vec<Vec<&str>> = found.conflicts.iter().map(names).collect();
+        let names = |conflict: &Vec<Finding>| conflict.iter().map(|one| one.name()).collect();
+        let conflicts: Vec<Vec<String>> = found.conflicts.iter().map(names).collect();
         prop_assert_eq!(conflicts, subsets.conflicts(), "{}", draft.json());
         prop_assert_eq!(&found.considered, &subsets.after_corrections(), "{}", draft.json());
         prop_assert_eq!(found.is_conflict(), found.consistent() == 0);

@@ -97,4 +97,20 @@ impl ReadingId {
             | Self::TouchTestVolts => None,
         }
     }
+
+    /// The same reading with the names of the two supply pins swapped.
+    #[must_use]
+    pub const fn mirrored(self) -> Self {
+        match self {
+            Self::OhmsAChassisOn => Self::OhmsBChassisOn,
+            Self::OhmsAChassisOff => Self::OhmsBChassisOff,
+            Self::OhmsBChassisOn => Self::OhmsAChassisOn,
+            Self::OhmsBChassisOff => Self::OhmsAChassisOff,
+            Self::OhmsAPartOn => Self::OhmsBPartOn,
+            Self::OhmsAPartOff => Self::OhmsBPartOff,
+            Self::OhmsBPartOn => Self::OhmsAPartOn,
+            Self::OhmsBPartOff => Self::OhmsAPartOff,
+            other => other,
+        }
+    }
 }

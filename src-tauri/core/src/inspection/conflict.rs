@@ -1,15 +1,18 @@
 //! Findings that contradict each other: which ones, and what is possible until that is mended.
 //!
-//! Reiter's duality between conflicts and corrections (1987): for each arrangement, the findings it
-//! violates are a correction that would let it stay; the inclusion-minimal of these are all minimal
+//! Reiter's duality between conflicts and corrections (1987): each arrangement has its clashes, groups
+//! of findings that cannot all be true of it; most are a single answer. What shares a member with each of
+//! them is a correction that would let it stay. The inclusion-minimal of these are all minimal
 //! corrections, and their minimal hitting sets, found by Berge's multiplication, are all minimal
 //! conflicts. With 6,945 arrangements that is exact and quick.
 
-use crate::arrangement::{ArrangementId, COUNT};
+use std::collections::HashSet;
 
-use super::bank::Question;
+use crate::arrangement::{ArrangementId, COUNT, all};
+
 use super::evidence;
-use super::findings::Findings;
+use super::findings::{Finding, Findings};
+use super::measured::Measured;
 use super::reach;
 use super::set::ArrangementSet;
 
@@ -20,7 +23,7 @@ pub struct Possible {
     /// after some minimal correction.
     pub considered: ArrangementSet,
     /// The minimal sets of findings that contradict each other, sorted; empty without a conflict.
-    pub conflicts: Vec<Vec<Question>>,
+    pub conflicts: Vec<Vec<Finding>>,
 }
 
 impl Possible {
@@ -48,45 +51,91 @@ impl Possible {
 /// A set of findings, one bit for each place in the list of those that can contradict.
 type Mask = u32;
 
-fn contradiction(findings: &Findings) -> Possible {
-    // The reach rules leave some reach to every isolation, so they take no part in a conflict.
-    let allowed = reach::allowed(findings).set();
-    let constraints: Vec<(Question, &ArrangementSet)> = evidence::constraints(findings).collect();
-    let mut violated: Vec<Mask> = vec![0; COUNT];
-    for (place, (_, left)) in constraints.iter().enumerate() {
-        let mut out = ArrangementSet::all();
-        out.remove(left);
-        for (id, _) in out.iter() {
-            if let Some(mask) = violated.get_mut(usize::from(id.0)) {
-                *mask |= 1 << place;
-            }
-        }
-    }
-    let reachable = allowed.iter().filter_map(|(id, _)| violated.get(usize::from(id.0)).copied());
-    let corrections = minimal(reachable.collect());
-    let considered = considered(&allowed, &violated, &corrections);
-    let name = |mask: Mask| {
-        let places = (0..constraints.len()).filter(|place| mask & (1 << place) != 0);
-        places.filter_map(|place| constraints.get(place).map(|(question, _)| *question)).collect()
-    };
-    let mut conflicts: Vec<Vec<Question>> =
-        hitting_sets(&corrections).into_iter().map(name).collect();
-    for conflict in &mut conflicts {
-        conflict.sort_by_key(|question| question.id());
-    }
-    conflicts
-        .sort_by_key(|conflict| conflict.iter().map(|question| question.id()).collect::<Vec<_>>());
-    Possible { considered, conflicts }
+/// The findings that can contradict each other, and what clashes with each arrangement.
+struct Clashes {
+    findings: Vec<Finding>,
+    by_arrangement: Vec<Vec<Mask>>,
 }
 
-fn considered(allowed: &ArrangementSet, violated: &[Mask], corrections: &[Mask]) -> ArrangementSet {
-    let mut set = ArrangementSet::EMPTY;
-    for (id, mask) in (0u16..).map(ArrangementId).zip(violated) {
-        if allowed.contains(id) && corrections.contains(mask) {
-            set.insert(id);
+impl Clashes {
+    fn of(findings: &Findings) -> Self {
+        let mut clashes = Self { findings: Vec::new(), by_arrangement: vec![Vec::new(); COUNT] };
+        for (question, left) in evidence::constraints(findings) {
+            let mask = clashes.mask(&[Finding::Answer(question)]);
+            let mut out = ArrangementSet::all();
+            out.remove(left);
+            out.iter().for_each(|(id, _)| clashes.add(id, mask));
+        }
+        let measured = Measured::of(findings);
+        // Without readings the reach rules leave some reach to every isolation, and take no part.
+        if !measured.is_empty() {
+            let metal = reach::exclusions(findings);
+            for (id, arrangement) in (0u16..).map(ArrangementId).zip(all()) {
+                for clash in measured.clashes(id, arrangement) {
+                    let mask = clashes.mask(&clash);
+                    clashes.add(id, mask);
+                }
+                for answers in metal.of(arrangement) {
+                    let answers: Vec<_> = answers.iter().copied().map(Finding::Answer).collect();
+                    let mask = clashes.mask(&answers);
+                    clashes.add(id, mask);
+                }
+            }
+        }
+        clashes
+    }
+
+    fn mask(&mut self, findings: &[Finding]) -> Mask {
+        findings.iter().fold(0, |mask, finding| {
+            let place = self.findings.iter().position(|known| known == finding);
+            let place = place.unwrap_or_else(|| {
+                self.findings.push(*finding);
+                self.findings.len() - 1
+            });
+            mask | 1 << place
+        })
+    }
+
+    fn add(&mut self, id: ArrangementId, mask: Mask) {
+        if let Some(masks) = self.by_arrangement.get_mut(usize::from(id.0)) {
+            masks.push(mask);
         }
     }
-    set
+
+    /// The minimal sets of findings to withdraw so that something is possible again.
+    fn corrections(&self, allowed: &ArrangementSet, with_metal: bool) -> Vec<Mask> {
+        let counted = (0u16..).map(ArrangementId).zip(&self.by_arrangement);
+        let counted = counted.filter(|(id, _)| with_metal || allowed.contains(*id));
+        let distinct: HashSet<Vec<Mask>> =
+            counted.map(|(_, masks)| minimal(masks.clone())).collect();
+        minimal(distinct.iter().flat_map(|masks| hitting_sets(masks)).collect())
+    }
+}
+
+fn contradiction(findings: &Findings) -> Possible {
+    let allowed = reach::allowed(findings).set();
+    let clashes = Clashes::of(findings);
+    let with_metal = !Measured::of(findings).is_empty();
+    let corrections = clashes.corrections(&allowed, with_metal);
+    let mut considered = ArrangementSet::EMPTY;
+    for (id, masks) in (0u16..).map(ArrangementId).zip(&clashes.by_arrangement) {
+        let mended = |correction: &Mask| masks.iter().all(|clash| clash & correction != 0);
+        if (with_metal || allowed.contains(id)) && corrections.iter().any(mended) {
+            considered.insert(id);
+        }
+    }
+    let name = |mask: Mask| -> Vec<Finding> {
+        let places = (0..Mask::BITS).zip(&clashes.findings);
+        places.filter(|(place, _)| mask & (1 << place) != 0).map(|(_, finding)| *finding).collect()
+    };
+    let mut conflicts: Vec<Vec<Finding>> =
+        hitting_sets(&corrections).into_iter().map(name).collect();
+    for conflict in &mut conflicts {
+        conflict.sort_by_key(|finding| finding.name());
+    }
+    conflicts
+        .sort_by_key(|conflict| conflict.iter().map(|finding| finding.name()).collect::<Vec<_>>());
+    Possible { considered, conflicts }
 }
 
 /// The inclusion-minimal of some sets, sorted.

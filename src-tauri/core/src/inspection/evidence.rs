@@ -9,6 +9,7 @@ use crate::arrangement::{
 
 use super::bank::{Question, Role};
 use super::findings::{Answer, Findings};
+use super::measured::Measured;
 use super::reach;
 use super::set::ArrangementSet;
 
@@ -167,6 +168,10 @@ pub fn possible(findings: &Findings) -> ArrangementSet {
     let mut set = reach::allowed(findings).set();
     for (_, left) in constraints(findings) {
         set.keep(left);
+    }
+    let measured = Measured::of(findings);
+    if !measured.is_empty() {
+        set.keep(&measured.left());
     }
     set
 }

@@ -52,7 +52,7 @@ pub fn read_findings(value: Value) -> Result<Findings, FieldError> {
         read_values(values, &mut findings)?;
     }
     if let Some(meter) = fields.object("meter")? {
-        findings.meter = read_meter(meter)?;
+        findings.meter = self::meter(meter)?;
     }
     fields.finish(KEYS)?;
     Ok(findings)
@@ -258,7 +258,15 @@ fn read_rated(mut fields: Fields) -> Result<Rated, FieldError> {
     Ok(rated)
 }
 
-fn read_meter(mut fields: Fields) -> Result<Meter, FieldError> {
+/// Reads which meter the readings are taken with.
+///
+/// # Errors
+/// Names the field and what it takes.
+pub fn read_meter(value: Value) -> Result<Meter, FieldError> {
+    meter(Fields::of(value, "meter")?)
+}
+
+fn meter(mut fields: Fields) -> Result<Meter, FieldError> {
     let usual = Meter::default();
     let meter = Meter {
         max_ohms: fields.positive_below("max_ohms", OHMS)?.unwrap_or(usual.max_ohms),

@@ -9,6 +9,7 @@ use crate::supply::Supply;
 use crate::words::Message;
 
 use super::bank::{Access, Question, ValueId};
+use super::leak;
 
 /// An answer to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -98,14 +99,17 @@ pub enum Finding {
     Answer(Question),
     /// A value of a part.
     Value(ValueId),
+    /// A meter reading.
+    Reading(ReadingId),
 }
 
 impl Finding {
-    /// Its name: the question's id, or `values.` and the value's id.
+    /// Its name: the question's id, or `values.` or `readings.` and the id.
     pub fn name(self) -> String {
         match self {
             Self::Answer(question) => question.id().to_owned(),
             Self::Value(value) => format!("values.{}", value.id()),
+            Self::Reading(reading) => format!("readings.{}", reading.id()),
         }
     }
 
@@ -114,6 +118,7 @@ impl Finding {
         Message::new(match self {
             Self::Answer(question) => format!("finding-{}", question.id()),
             Self::Value(value) => format!("finding-value-{}", value.id()),
+            Self::Reading(reading) => format!("finding-{}", reading.id()),
         })
     }
 }
@@ -178,6 +183,9 @@ impl Findings {
             Finding::Value(value) => {
                 rest.values.remove(&value);
             }
+            Finding::Reading(reading) => {
+                rest.readings.remove(&reading);
+            }
         }
         rest
     }
@@ -188,11 +196,14 @@ impl Findings {
         Self { access: Access::ALL.iter().copied().collect(), ..self.clone() }
     }
 
-    /// The findings that can carry a verdict: known answers and values.
+    /// The findings that can carry a verdict: known answers, values and ohmmeter readings.
     pub fn list(&self) -> Vec<Finding> {
         let answers = self.answers.iter().filter(|(_, answer)| answer.is_known());
         let answers = answers.map(|(question, _)| Finding::Answer(*question));
-        answers.chain(self.values.keys().map(|value| Finding::Value(*value))).collect()
+        let values = self.values.keys().map(|value| Finding::Value(*value));
+        let readings = self.readings.keys().filter(|reading| reading.probes().is_some());
+        let readings = readings.map(|reading| Finding::Reading(*reading));
+        answers.chain(values).chain(readings).collect()
     }
 
     /// What is known of the parts' values.
@@ -201,7 +212,7 @@ impl Findings {
         let usual = Parts::default();
         Parts {
             line_capacitor: spread(ValueId::LineCapacitor),
-            network_ohm: spread(ValueId::NetworkResistor).unwrap_or(usual.network_ohm),
+            network_ohm: leak::narrowed(self, self.network_resistor()),
             network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
             aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
             heater_ohm: self
@@ -210,6 +221,12 @@ impl Findings {
                 .unwrap_or(usual.heater_ohm),
             ..usual
         }
+    }
+
+    /// The resistor between common and chassis as it is marked or was measured by itself, else its range, Ω.
+    pub fn network_resistor(&self) -> Spread {
+        let told = self.values.get(&ValueId::NetworkResistor);
+        told.map_or(Parts::default().network_ohm, |part| part.spread())
     }
 
     /// What the list of tubes says against this supply; nothing where there is none.

@@ -9,6 +9,9 @@ mod evidence;
 mod file;
 mod findings;
 mod judge;
+mod leak;
+mod measured;
+mod meter;
 mod next;
 mod overlay;
 mod permission;
@@ -16,6 +19,7 @@ mod prior;
 mod reach;
 mod reason;
 mod set;
+mod traps;
 mod unchecked;
 mod verdict;
 
@@ -24,10 +28,12 @@ pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_o
 pub use conflict::Possible;
 pub use evidence::{possible, stays};
 pub use file::{
-    CANT_TELL, read_answer, read_findings, read_reading, read_supply_access, read_tubes, read_value,
+    CANT_TELL, read_answer, read_findings, read_meter, read_reading, read_supply_access,
+    read_tubes, read_value,
 };
 pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading};
 pub use judge::Judge;
+pub use measured::{Unproven, proven_path};
 pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
 pub use permission::{permission, standing};
@@ -36,5 +42,6 @@ pub use reason::{
     severity_words, shown_worst, supply_sentence, tag_line, worst_state_sentence,
 };
 pub use set::ArrangementSet;
+pub use traps::{Trap, traps};
 pub use unchecked::{cautions_to_look_at, not_checked};
 pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};

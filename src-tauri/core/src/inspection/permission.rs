@@ -1,11 +1,15 @@
 //! What may be done now. Local codes come first.
 
 use super::bank::Question;
-use super::findings::Findings;
+use super::findings::{Findings, Reading};
+use super::leak::leak_ma;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
+use crate::arrangement::ReadingId;
+use crate::body::TOUCH_LIMIT_VOLTS;
+use crate::figure::{Figure, Mark, Source};
 use crate::hazard::Class;
-use crate::words::Message;
+use crate::words::{Message, milliamperes};
 
 /// What may be done now, the first first.
 pub fn permission(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
@@ -36,14 +40,37 @@ pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
         (is_power_forbidden(verdict), "permission-cautions-first"),
         // Current has gone through a person: whatever explains it may not be among the answers.
         (findings.says(Question::Tingle, "reported"), "permission-tingle"),
-        // Nobody has weighed them yet, and any of them may contradict the class.
-        (!findings.readings.is_empty(), "permission-readings"),
+        (is_above(findings, ReadingId::TouchTestVolts, TOUCH_LIMIT_VOLTS), "permission-touch_test"),
+        (is_poorly_insulated(findings), "permission-insulation"),
     ]
     .into_iter()
     .filter(|(is_so, _)| *is_so)
     .map(|(_, id)| Message::new(id))
+    .chain(leak(findings))
     .collect()
 }
+
+/// A finite reading from a pin to the metal lets current through by itself, whatever the class says.
+fn leak(findings: &Findings) -> Option<Message> {
+    let leak = leak_ma(findings)?;
+    Some(Message::new("permission-leak").text("current", milliamperes(leak.min(MOST_SHOWN))))
+}
+
+/// Beyond this a current is that of a dead short and its figure says nothing, mA.
+const MOST_SHOWN: f64 = 1e6;
+
+fn is_above(findings: &Findings, id: ReadingId, limit: Figure) -> bool {
+    let read = findings.readings.get(&id);
+    read.is_some_and(|read| matches!(read, Reading::Value(value) if *value > limit.value))
+}
+
+fn is_poorly_insulated(findings: &Findings) -> bool {
+    let read = findings.readings.get(&ReadingId::InsulationMegohms);
+    read.is_some_and(|read| matches!(read, Reading::Value(value) if *value < INSULATION.value))
+}
+
+/// Insulation below this is rejected, MΩ.
+const INSULATION: Figure = Figure::new(1.0, "MΩ", Source::TypicalValues, Mark::CommonPractice);
 
 /// Whether a caution beside the class says not to power it, whatever the class.
 fn is_power_forbidden(verdict: &Verdict) -> bool {

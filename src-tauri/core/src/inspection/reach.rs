@@ -7,15 +7,18 @@
 
 use std::sync::LazyLock;
 
-use crate::arrangement::Reach;
+use crate::arrangement::{Arrangement, Isolation, Reach};
 
 use super::bank::Question;
 use super::findings::Findings;
+use super::measured::{is_tied, metal_reads_open};
 use super::set::ArrangementSet;
 
-/// The reaches left, one bit each: for sets whose chassis is the common, and for those whose is not.
+/// The reaches left, one bit each: for sets whose chassis is tied to a leg, for others whose chassis is
+/// the common, and for those whose is not.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Allowed {
+    tied: u8,
     joined: u8,
     own_common: u8,
 }
@@ -33,16 +36,32 @@ const ALL: u8 = CLOSED | AERIAL | EXPOSED | HANDHELD | COMMON;
 
 impl Allowed {
     const fn same(reaches: u8) -> Self {
-        Self { joined: reaches, own_common: reaches }
+        Self::of(reaches, reaches)
+    }
+
+    const fn of(joined: u8, own_common: u8) -> Self {
+        Self { tied: joined, joined, own_common }
+    }
+
+    /// Whether an arrangement's reach is among them.
+    pub fn has(self, arrangement: &Arrangement) -> bool {
+        let left = match arrangement.isolation {
+            isolation if isolation.has_own_common() => self.own_common,
+            isolation if is_tied(isolation) => self.tied,
+            _ => self.joined,
+        };
+        arrangement.line.is_none_or(|line| left & bit(line.reach) != 0)
     }
 
     /// The arrangements that stay.
     pub fn set(self) -> ArrangementSet {
         let mut set = BY_REACH.no_line.clone();
         for &reach in Reach::ALL {
-            for (left, by_reach) in
-                [(self.joined, &BY_REACH.joined), (self.own_common, &BY_REACH.own_common)]
-            {
+            for (left, by_reach) in [
+                (self.tied, &BY_REACH.tied),
+                (self.joined, &BY_REACH.joined),
+                (self.own_common, &BY_REACH.own_common),
+            ] {
                 if left & bit(reach) != 0
                     && let Some(more) = by_reach.get(reach as usize)
                 {
@@ -55,34 +74,44 @@ impl Allowed {
 }
 
 struct ByReach {
+    tied: Vec<ArrangementSet>,
     joined: Vec<ArrangementSet>,
     own_common: Vec<ArrangementSet>,
     no_line: ArrangementSet,
 }
 
 static BY_REACH: LazyLock<ByReach> = LazyLock::new(|| {
-    let sets = |own_common: bool| {
-        Reach::ALL
-            .iter()
-            .map(|&reach| {
-                ArrangementSet::of(|a| {
-                    a.isolation.has_own_common() == own_common
-                        && a.line.is_some_and(|line| line.reach == reach)
-                })
+    let sets = |is_of: fn(Isolation) -> bool| {
+        let having = |reach: Reach| {
+            ArrangementSet::of(|a| {
+                is_of(a.isolation) && a.line.is_some_and(|line| line.reach == reach)
             })
-            .collect()
+        };
+        Reach::ALL.iter().map(|&reach| having(reach)).collect()
     };
     ByReach {
-        joined: sets(false),
-        own_common: sets(true),
+        tied: sets(is_tied),
+        joined: sets(|isolation| !is_tied(isolation) && !isolation.has_own_common()),
+        own_common: sets(Isolation::has_own_common),
         no_line: ArrangementSet::of(|a| a.line.is_none()),
     }
 });
 
 /// The reaches left by the answers to `bare_metal`, `back`, `terminals` and `metal_joined`.
+///
+/// Metal that reads open from both pins, the path proven, is not the chassis of a set whose chassis is tied
+/// to a leg: for those it counts as traced to nothing. Any other chassis may read open too.
 pub fn allowed(findings: &Findings) -> Allowed {
+    let traced = by_answers(findings, findings.says(Question::MetalJoined, "no"));
+    if metal_reads_open(findings) {
+        Allowed { tied: by_answers(findings, true).tied, ..traced }
+    } else {
+        traced
+    }
+}
+
+fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {
     let says = |question, id| findings.says(question, id);
-    let joined_no = says(Question::MetalJoined, "no");
     let looked = findings.known(Question::BareMetal).is_some();
     let bare = |id| !joined_no && says(Question::BareMetal, id);
     let pickup = !joined_no && says(Question::Terminals, "pickup_or_speaker");
@@ -94,7 +123,7 @@ pub fn allowed(findings: &Findings) -> Allowed {
     }
     if bare("screws_or_shafts") || bare("panel_or_cabinet") {
         let on_common = says(Question::MetalJoined, "common");
-        return Allowed { joined: EXPOSED, own_common: if on_common { COMMON } else { EXPOSED } };
+        return Allowed::of(EXPOSED, if on_common { COMMON } else { EXPOSED });
     }
     if says(Question::Back, "missing") {
         return Allowed::same(if looked { EXPOSED } else { EXPOSED | HANDHELD | COMMON });
@@ -114,7 +143,7 @@ fn socket(findings: &Findings, looked: bool) -> Allowed {
     };
     // Whatever else may be there and was not looked for can be worse than what was traced.
     let own_common = if looked { own_common } else { EXPOSED | COMMON };
-    Allowed { joined: EXPOSED | unseen, own_common: own_common | unseen }
+    Allowed::of(EXPOSED | unseen, own_common | unseen)
 }
 
 /// No metal found: closed only when every question about it is answered.
@@ -129,4 +158,45 @@ fn nothing_found(findings: &Findings, metal_settled: bool) -> Allowed {
         (false, true) => ALL & !CLOSED,
         (false, false) => ALL,
     })
+}
+
+/// The questions about touchable metal, which are read together.
+const METAL: [Question; 4] =
+    [Question::BareMetal, Question::Back, Question::Terminals, Question::MetalJoined];
+
+/// Which answers about metal leave a reach out, by the reach they leave out.
+pub struct Exclusions(Vec<(Vec<Question>, Allowed)>);
+
+/// The smallest groups of the answers given about metal, each with what it alone leaves.
+pub fn exclusions(findings: &Findings) -> Exclusions {
+    let groups = (1u8..1 << METAL.len()).map(|mask| {
+        let kept = METAL.iter().enumerate().filter(|(place, _)| mask & (1 << place) != 0);
+        kept.map(|(_, question)| *question).collect::<Vec<_>>()
+    });
+    let known = groups.filter(|group| group.iter().all(|q| findings.known(*q).is_some()));
+    let alone = |group: Vec<Question>| {
+        let mut told = findings.clone();
+        told.answers.retain(|question, _| !METAL.contains(question) || group.contains(question));
+        let left = allowed(&told);
+        (group, left)
+    };
+    let mut groups: Vec<_> = known.map(alone).collect();
+    groups.sort_by_key(|(group, _)| group.len());
+    Exclusions(groups)
+}
+
+impl Exclusions {
+    /// The smallest groups that leave an arrangement out; none where all answers together let it stay.
+    pub fn of(&self, arrangement: &Arrangement) -> Vec<&[Question]> {
+        let whole = self.0.last().is_none_or(|(_, left)| left.has(arrangement));
+        let mut smallest: Vec<&[Question]> = Vec::new();
+        for (group, left) in self.0.iter().filter(|_| !whole) {
+            let holds_smaller =
+                smallest.iter().any(|small| small.iter().all(|q| group.contains(q)));
+            if !holds_smaller && !left.has(arrangement) {
+                smallest.push(group);
+            }
+        }
+        smallest
+    }
 }

@@ -7,7 +7,7 @@ use crate::hazard::{Class, Worst, severity};
 use crate::supply::Feed;
 use crate::words::{Message, hertz, milliamperes, volts};
 
-use super::bank::{Access, Question};
+use super::bank::Access;
 use super::findings::Findings;
 use super::next::Step;
 use super::permission::holds_back;
@@ -208,12 +208,11 @@ pub fn rests_on_sentences(verdict: &Verdict) -> Vec<Message> {
 
 /// What to look at again in a conflict, a sentence for each.
 pub fn conflict_sentences(verdict: &Verdict) -> Vec<Message> {
-    let words = |question: &Question| Message::new(format!("finding-{}", question.id()));
     verdict
         .conflicts
         .iter()
         .map(|conflict| {
-            let findings = conflict.iter().map(words).collect();
+            let findings = conflict.iter().map(|finding| finding.words()).collect();
             Message::new("conflict-look-again").list("findings", findings)
         })
         .collect()

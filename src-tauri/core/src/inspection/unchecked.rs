@@ -4,7 +4,7 @@ use super::bank::{Access, Question, Role};
 use super::findings::Findings;
 use crate::words::Message;
 
-/// What nobody has looked at, and what was looked at but not weighed; never empty.
+/// What nobody has looked at; never empty.
 pub fn not_checked(findings: &Findings) -> Vec<Message> {
     let inside_looked = findings.answers.iter().any(|(question, answer)| {
         answer.is_known() && question.entry().access == [Access::CoverOff]
@@ -12,12 +12,11 @@ pub fn not_checked(findings: &Findings) -> Vec<Message> {
     let batteries = findings.says(Question::Plug, "battery_only");
     let unswitched = inside_looked && findings.known(Question::SwitchLeg).is_none();
     let unread = findings.values.is_empty() && !batteries;
-    let readings =
-        if findings.readings.is_empty() { "not-checked-readings" } else { "not-weighed-readings" };
+    let unmeasured = !findings.readings.keys().any(|reading| reading.probes().is_some());
     [
         (findings.says(Question::Plug, "outside_supply"), "not-checked-supply"),
         (!inside_looked, "not-checked-inside"),
-        (true, readings),
+        (unmeasured && !batteries, "not-checked-readings"),
         (unswitched && !batteries, "not-checked-switch_wiring"),
         (metal_untraced(findings), "not-checked-metal"),
         (aerial_beside_metal(findings), "not-checked-aerial"),

@@ -3,7 +3,6 @@
 use crate::fields::id_enum;
 use crate::hazard::{Class, Worst};
 
-use super::bank::Question;
 use super::conflict::Possible;
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
@@ -62,7 +61,7 @@ pub struct Verdict {
     /// What would be asked next with the cover off and a meter; only where nothing is left to ask.
     pub further: Option<Step>,
     /// The minimal sets of findings that contradict each other.
-    pub conflicts: Vec<Vec<Question>>,
+    pub conflicts: Vec<Vec<Finding>>,
     /// The findings whose withdrawal would worsen treat as.
     pub rests_on: Vec<RestsOn>,
     /// The cautions beside the class.

@@ -45,10 +45,18 @@ pub fn reading_range(
     let (pin, place) = reading.probes()?;
     let switch = reading.switch().unwrap_or(Switch::On);
     let ohms = |end: End| {
+        let parts = if place == Probe::PinB { &pin_to_pin(parts) } else { parts };
         let net = network(arrangement.isolation, &line, switch, parts, end);
         between(&net, pin, place, arrangement, parts, end)
     };
     Some(Spread { low: ohms(End::Least), high: ohms(End::Most) })
+}
+
+/// From leg to leg over the chassis of a line-rectified set one of its two rectifiers always faces
+/// backwards.
+const fn pin_to_pin(parts: &DirectParts) -> DirectParts {
+    let open = Spread { low: f64::INFINITY, high: f64::INFINITY };
+    DirectParts { rectifier: open, ..*parts }
 }
 
 /// The resistance between two places with parts of exactly these values, Ω, for comparison with an

@@ -1,0 +1,327 @@
+//! What ohmmeter readings rule out.
+//!
+//! An arrangement goes when some readings cannot all be true of it, even with leaky capacitors, tired
+//! insulation, dirty contacts and broken wires. Each such group of findings is a clash; nothing but
+//! whole clashes removes anything, so withdrawing one of their findings brings the arrangement back.
+
+mod least;
+mod path;
+
+use std::collections::HashMap;
+
+use super::bank::Question;
+use super::findings::{Finding, Findings, Reading};
+use super::set::ArrangementSet;
+use crate::arrangement::{
+    Arrangement, ArrangementId, Cord, DirectParts, Isolation, LineCapacitor, LineCapacitorClass,
+    LineSide, NearPin, Probe, Reach, ReadingId, Spread, SwitchLeg, all, reading_range,
+};
+use crate::figure::{Figure, Mark, Source};
+
+pub use path::{Unproven, proven_path};
+
+/// A bond that reads no more than this is one, Ω.
+const BOND_READS: Figure = Figure::new(2.0, "Ω", Source::Model, Mark::Assumption);
+/// A bond that reads more than this is none, Ω.
+const NO_BOND_READS: Figure = Figure::new(1e3, "Ω", Source::Model, Mark::Assumption);
+/// Below this a reading is the wire itself and no detour through a motor and the other pin; a joint that
+/// reads so in one position of the switch and above the second figure in the other is parted by it, Ω.
+const JOINED: Figure = Figure::new(3.0, "Ω", Source::Model, Mark::Assumption);
+const PARTED: Figure = Figure::new(10e3, "Ω", Source::Model, Mark::Assumption);
+
+/// The readings of the bare metal that must all be open before it counts as joined to nothing.
+const PART: [ReadingId; 4] = [
+    ReadingId::OhmsAPartOn,
+    ReadingId::OhmsAPartOff,
+    ReadingId::OhmsBPartOn,
+    ReadingId::OhmsBPartOff,
+];
+
+/// Findings that cannot all be true of an arrangement.
+pub type Clash = Vec<Finding>;
+
+/// The readings of an inspection, ready to be held against arrangements.
+///
+/// The pins are named by the plug. Where nobody has said which plug it has, or it has none, the names are
+/// only those of a piece of tape, and an arrangement stays if the readings fit either way round.
+pub struct Measured {
+    straight: Sheet,
+    mirrored: Sheet,
+    pins_named: bool,
+}
+
+/// The readings by one naming of the pins.
+struct Sheet {
+    readings: Vec<(ReadingId, Spread)>,
+    no_motor: Vec<Question>,
+    path: Option<f64>,
+    metal_open: bool,
+    lift_absent: bool,
+    most: HashMap<(Isolation, NearPin, SwitchLeg, ReadingId), f64>,
+}
+
+/// Whether the bare metal reads open from both pins in both positions of the switch, the path proven.
+pub(super) fn metal_reads_open(findings: &Findings) -> bool {
+    let open = |id: &ReadingId| findings.readings.get(id) == Some(&Reading::OverRange);
+    PART.iter().all(open) && proven_path(findings).is_ok()
+}
+
+/// The plugs whose pins can be told apart, by shape or by tape on a plug that stays on the cord.
+const PLUGS: [&str; 5] = [
+    "two_equal_blades",
+    "two_polarised_blades",
+    "three_pins",
+    "earth_pin_missing",
+    "three_pins_reversible",
+];
+
+impl Measured {
+    /// The ohmmeter readings among the findings.
+    pub fn of(findings: &Findings) -> Self {
+        Self {
+            straight: Sheet::of(findings, |id| id),
+            mirrored: Sheet::of(findings, ReadingId::mirrored),
+            pins_named: PLUGS.iter().any(|plug| findings.says(Question::Plug, plug)),
+        }
+    }
+
+    /// Whether there is nothing to hold against anything.
+    pub fn is_empty(&self) -> bool {
+        self.straight.readings.is_empty()
+    }
+
+    /// The arrangements that no clash rules out.
+    pub fn left(&self) -> ArrangementSet {
+        let mut left = ArrangementSet::EMPTY;
+        for (id, arrangement) in (0u16..).map(ArrangementId).zip(all()) {
+            let out = self.straight.rules_out(id, arrangement)
+                && (self.pins_named || self.mirrored.rules_out(id, arrangement));
+            if !out {
+                left.insert(id);
+            }
+        }
+        left
+    }
+
+    /// Everything that clashes with an arrangement: what does either way round, and what does by the
+    /// names that the plug gives the pins.
+    pub fn clashes(&self, id: ArrangementId, arrangement: &Arrangement) -> Vec<Clash> {
+        let straight = self.straight.clashes(id, arrangement);
+        let mirrored = self.mirrored.clashes(id, arrangement);
+        let either_way = straight.iter().flat_map(|one| {
+            mirrored.iter().map(|other| {
+                let swapped = other.iter().copied().map(mirrored_finding);
+                one.iter().copied().chain(swapped).collect()
+            })
+        });
+        let named = straight
+            .iter()
+            .filter(|_| self.pins_named)
+            .map(|one| one.iter().copied().chain([Finding::Answer(Question::Plug)]).collect());
+        either_way.chain(named).collect()
+    }
+}
+
+const fn mirrored_finding(finding: Finding) -> Finding {
+    match finding {
+        Finding::Reading(id) => Finding::Reading(id.mirrored()),
+        other => other,
+    }
+}
+
+impl Sheet {
+    fn of(findings: &Findings, named: impl Fn(ReadingId) -> ReadingId) -> Self {
+        let ohms = findings.readings.iter().filter(|(id, _)| id.probes().is_some());
+        let readings: Vec<(ReadingId, Spread)> =
+            ohms.map(|(&id, &reading)| (named(id), findings.meter.interval(reading))).collect();
+        let path = proven_path(findings).ok();
+        Self {
+            most: path.map(|path| most_when_joined(&readings, path)).unwrap_or_default(),
+            readings,
+            no_motor: path::no_motor(findings),
+            path,
+            metal_open: metal_reads_open(findings),
+            lift_absent: findings.says(Question::EarthLift, "absent"),
+        }
+    }
+
+    fn rules_out(&self, id: ArrangementId, arrangement: &Arrangement) -> bool {
+        let below = |&(reading, read): &(ReadingId, Spread)| {
+            self.is_below(id, reading, read, self.no_motor.is_empty())
+        };
+        self.readings.iter().any(below)
+            || arrangement.line.is_some_and(|line| {
+                !self.joined_clashes(arrangement.isolation, &line).is_empty()
+                    || !self.bond_clashes(&line).is_empty()
+            })
+    }
+
+    /// Everything that clashes with an arrangement.
+    fn clashes(&self, id: ArrangementId, arrangement: &Arrangement) -> Vec<Clash> {
+        let mut clashes = Vec::new();
+        for &(reading, read) in &self.readings {
+            if self.is_below(id, reading, read, true) {
+                clashes.push(vec![Finding::Reading(reading)]);
+            } else if !self.no_motor.is_empty() && self.is_below(id, reading, read, false) {
+                clashes.extend(self.without_motor(vec![Finding::Reading(reading)]));
+            }
+        }
+        if let Some(line) = arrangement.line {
+            clashes.extend(self.joined_clashes(arrangement.isolation, &line));
+            clashes.extend(self.bond_clashes(&line));
+        }
+        clashes
+    }
+
+    /// Whether a reading is less than this arrangement can give.
+    fn is_below(&self, id: ArrangementId, reading: ReadingId, read: Spread, motor: bool) -> bool {
+        let least = least::least(reading, motor).get(usize::from(id.0));
+        least.is_some_and(|least| read.high < *least)
+    }
+
+    /// A clash that only holds where no motor lies across the line, once for each answer that says so.
+    fn without_motor(&self, clash: Clash) -> impl Iterator<Item = Clash> + '_ {
+        self.no_motor.iter().map(move |question| {
+            clash.iter().copied().chain([Finding::Answer(*question)]).collect()
+        })
+    }
+
+    /// The same for one that rests on the proven path.
+    fn with_path(&self, readings: &[ReadingId]) -> Vec<Clash> {
+        let pins = [ReadingId::OhmsABOn, ReadingId::OhmsABOff];
+        let clash = readings.iter().chain(&pins).map(|id| Finding::Reading(*id)).collect();
+        self.without_motor(clash).collect()
+    }
+
+    /// What clashes with a chassis or a common that is joined to a leg.
+    fn joined_clashes(&self, isolation: Isolation, line: &LineSide) -> Vec<Clash> {
+        let mut clashes = Vec::new();
+        let switched_near = matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both);
+        if !switched_near {
+            clashes.extend(self.parted_by_the_switch(isolation, line));
+        }
+        if self.path.is_none() {
+            return clashes;
+        }
+        if line.switch_leg == SwitchLeg::None {
+            clashes.extend(self.with_path(&[]));
+        }
+        for &(reading, read) in &self.readings {
+            let key = (isolation, line.near_pin, line.switch_leg, reading);
+            if self.most.get(&key).is_some_and(|most| read.low > *most) {
+                clashes.extend(self.with_path(&[reading]));
+            }
+        }
+        if self.metal_open && reaches_a_leg(isolation, line.reach) {
+            clashes.extend(self.with_path(&PART));
+        }
+        clashes
+    }
+
+    /// A joint to a leg that is not switched cannot come and go with the switch.
+    fn parted_by_the_switch(
+        &self,
+        isolation: Isolation,
+        line: &LineSide,
+    ) -> impl Iterator<Item = Clash> + '_ {
+        use ReadingId::{
+            OhmsAChassisOff, OhmsAChassisOn, OhmsAPartOff, OhmsAPartOn, OhmsBChassisOff,
+            OhmsBChassisOn, OhmsBPartOff, OhmsBPartOn,
+        };
+        let (chassis, part) = match line.near_pin {
+            NearPin::A => ([OhmsAChassisOn, OhmsAChassisOff], [OhmsAPartOn, OhmsAPartOff]),
+            NearPin::B => ([OhmsBChassisOn, OhmsBChassisOff], [OhmsBPartOn, OhmsBPartOff]),
+        };
+        let chassis = Some(chassis).filter(|_| is_tied(isolation));
+        let part = Some(part).filter(|_| reaches_a_leg(isolation, line.reach));
+        let differ = |[on, off]: &[ReadingId; 2]| match (self.read(*on), self.read(*off)) {
+            (Some(on), Some(off)) => is_parted(on, off) || is_parted(off, on),
+            _ => false,
+        };
+        let pairs = chassis.into_iter().chain(part).filter(differ).collect::<Vec<_>>();
+        pairs.into_iter().map(|pair| pair.map(Finding::Reading).to_vec())
+    }
+
+    fn read(&self, id: ReadingId) -> Option<Spread> {
+        self.readings.iter().find(|(reading, _)| *reading == id).map(|(_, read)| *read)
+    }
+
+    /// What clashes with the bond to the earth pin. A lift switch could stand either way, so only where
+    /// there is none does a reading settle it.
+    fn bond_clashes(&self, line: &LineSide) -> Vec<Clash> {
+        let unbonded =
+            matches!(line.cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
+        let clash =
+            |id: ReadingId| vec![Finding::Reading(id), Finding::Answer(Question::EarthLift)];
+        let clashes = |(id, read): &(ReadingId, Spread)| {
+            let (pin, place) = id.probes()?;
+            let reads_bond = pin == Probe::EarthPin && read.high <= BOND_READS.value;
+            let reads_none =
+                pin == Probe::EarthPin && place == Probe::Chassis && read.low > NO_BOND_READS.value;
+            let is_so = (unbonded && reads_bond) || (line.cord.is_earthed() && reads_none);
+            (is_so && self.lift_absent).then(|| clash(*id))
+        };
+        self.readings.iter().filter_map(clashes).collect()
+    }
+}
+
+fn is_parted(joined: Spread, parted: Spread) -> bool {
+    joined.high <= JOINED.value && parted.low >= PARTED.value
+}
+
+/// Whether the chassis is joined to the near leg by a wire.
+pub(super) fn is_tied(isolation: Isolation) -> bool {
+    matches!(
+        isolation,
+        Isolation::LineTied | Isolation::HeaterTransformer | Isolation::Autotransformer
+    )
+}
+
+/// Whether the metal in reach is joined to the near leg by a wire.
+fn reaches_a_leg(isolation: Isolation, reach: Reach) -> bool {
+    match reach {
+        Reach::Exposed | Reach::Handheld => is_tied(isolation),
+        Reach::CommonExposed => isolation.has_own_common(),
+        Reach::Closed | Reach::AerialTerminal => false,
+    }
+}
+
+/// The most that the readings taken on the chassis can be where it is tied to a leg and the path is
+/// proven, Ω. Above it, or above range, the chassis is not tied so.
+fn most_when_joined(
+    readings: &[(ReadingId, Spread)],
+    path: f64,
+) -> HashMap<(Isolation, NearPin, SwitchLeg, ReadingId), f64> {
+    let parts = DirectParts::as_found(false, Some(path));
+    let on_chassis = |id: &ReadingId| {
+        let probes = id.probes();
+        matches!(probes, Some((Probe::PinA | Probe::PinB, Probe::Chassis)))
+    };
+    let mut most = HashMap::new();
+    for (id, _) in readings.iter().filter(|(id, _)| on_chassis(id)) {
+        for &isolation in Isolation::ALL.iter().filter(|isolation| is_tied(**isolation)) {
+            for &near_pin in NearPin::ALL {
+                for &switch_leg in SwitchLeg::ALL {
+                    let arrangement = plain(isolation, near_pin, switch_leg);
+                    if let Some(range) = reading_range(&arrangement, *id, &parts) {
+                        most.insert((isolation, near_pin, switch_leg, *id), range.high);
+                    }
+                }
+            }
+        }
+    }
+    most
+}
+
+/// The arrangement with nothing but these; no other factor bears on the way from a pin to a tied chassis.
+fn plain(isolation: Isolation, near_pin: NearPin, switch_leg: SwitchLeg) -> Arrangement {
+    let line = LineSide {
+        cord: Cord::TwoPinReversible,
+        near_pin,
+        line_capacitor: LineCapacitor::None,
+        line_capacitor_class: LineCapacitorClass::Ordinary,
+        switch_leg,
+        reach: Reach::Closed,
+    };
+    Arrangement { isolation, line: Some(line) }
+}
