@@ -18,7 +18,7 @@ APP := -p coldchassis-app -p coldchassis-app-tests
 UI_MODULES := ui/node_modules/.package-lock.json
 BROWSER_MODULES := tests/browser/node_modules/.package-lock.json
 
-.PHONY: help run demo test test-core test-ui test-app test-browser truth strings bench pace goldens format
+.PHONY: help run demo test test-core test-ui test-app test-browser truth metered strings bench pace goldens format
 
 help: ## list the targets
 	@grep -hE '^[a-z-]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /\t/' | expand -t 14
@@ -66,12 +66,16 @@ goldens: setup-test screens $(BROWSER_MODULES) ## take the kept pictures of ever
 truth: setup-test ## a million physical units against the evidence logic (about 20 minutes on two cores)
 	COLDCHASSIS_UNITS=1000000 cargo test --release --package coldchassis-tests --test truth -- --nocapture
 
+metered: setup-test ## 20,000 measured physical units against the evidence of readings (about two minutes)
+	COLDCHASSIS_METERED=20000 cargo test --package coldchassis-tests --test readings -- --nocapture
+
 strings: setup-test ## ten million random strings through the reading of tubes (a few minutes)
 	COLDCHASSIS_STRINGS=10000000 cargo test --release --package coldchassis-tests --test heaters odd_text -- --nocapture
 
 bench: setup-bench ## print how fast the core is, with the ratio to ngspice and vipsthumbnail in the same run
 	cargo bench --package coldchassis-tests --bench speed
 	cargo bench --package coldchassis-tests --bench heaters
+	cargo bench --package coldchassis-tests --bench readings
 	cargo bench --package coldchassis-tests --bench photo
 
 pace: setup-bench screens ## print how fast the app starts and goes from question to question

@@ -15,6 +15,8 @@ const COMMANDS: &[&str] = &[
     "set_rated",
     "set_tubes",
     "set_reading",
+    "meter_readings",
+    "set_meter",
     "withdraw",
     "set_access",
     "set_supply",

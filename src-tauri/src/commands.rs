@@ -3,8 +3,8 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    HeaterView, InspectionView, NewUnit, PresetView, QuestionView, TubeHit, TubeRead, UnitView,
-    presets, take_in,
+    HeaterView, InspectionView, NewUnit, PresetView, QuestionView, ReadingsView, TubeHit, TubeRead,
+    UnitView, presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -33,6 +33,8 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         set_rated,
         set_tubes,
         set_reading,
+        meter_readings,
+        set_meter,
         withdraw,
         set_access,
         set_supply,
@@ -129,6 +131,16 @@ fn set_reading(
     value: Value,
 ) -> Answer<InspectionView> {
     desk.with(|bench| bench.set_reading(inspection, &reading, value))
+}
+
+#[command(async)]
+fn meter_readings(desk: Desked<'_>, inspection: Uuid) -> Answer<ReadingsView> {
+    desk.with(|bench| bench.meter_readings(inspection))
+}
+
+#[command(async)]
+fn set_meter(desk: Desked<'_>, inspection: Uuid, meter: Value) -> Answer<InspectionView> {
+    desk.with(|bench| bench.set_meter(inspection, meter))
 }
 
 #[command(async)]

@@ -38,10 +38,13 @@ test('a capacitor is read in every way that it is marked', async ({ bridge, page
 
 test('a reading with a small m is not taken for megohms', async ({ bridge, page, traffic }) => {
   const inspection = await inspect(bridge, { ...HOT_CHASSIS, access: ['outside', 'meter'] });
-  await page.goto(`/#/i/${inspection}/readings`);
+  await page.goto(`/#/i/${inspection}/readings/ohms_a_b_on`);
   await settle(page, traffic);
-  await page.getByRole('button', { name: say('reading-ohms_a_b_on') }).tap();
-  const understood = { '220k': '220 kΩ', '1M': '1 MΩ', '0.4': '0.4 Ω', '4k7': '4.7 kΩ' };
+  await page.getByRole('button', { name: say('readings-is-unplugged') }).tap();
+  const understood = {
+    '270k': '270 kΩ', '2M2': '2.2 MΩ', '1M': '1 MΩ', '0.3': '0.3 Ω', '.3': '0.3 Ω', '1,5': '1.5 Ω', '0': '0 Ω',
+    '4k7': '4.7 kΩ', 'OL': say('readings-ol'), 'ol': say('readings-ol'), '0L': say('readings-ol'),
+  };
   for (const [written, value] of Object.entries(understood)) {
     expect(await readBack(page, say('readings-value'), written)).toBe(say('question-understood', { value }));
   }

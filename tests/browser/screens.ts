@@ -238,15 +238,24 @@ const PHOTOS: Screen[] = [
 
 const READ: Unit = { ...SHELF_RADIO, access: ALL_ACCESS, readings: { ohms_a_part_on: 220_000 } };
 
+const METERED: Unit = {
+  ...SHELF_RADIO,
+  access: ALL_ACCESS,
+  readings: { ohms_a_b_on: 120, ohms_a_b_off: 'OL', ohms_b_part_on: 0.4 },
+};
+
 const REVIEW: Screen[] = [
   { name: 'found-nothing', reach: of(NEW, 'found') },
   { name: 'found', reach: of(READ, 'found'), long: true },
   { name: 'readings', reach: of(READ, 'readings'), long: true },
   {
     name: 'reading',
-    reach: of(READ, 'readings'),
-    act: (walk) => walk.tap(say('reading-ohms_a_b_on')),
+    reach: of(READ, 'readings/ohms_a_b_on'),
+    act: (walk) => walk.tap(say('readings-is-unplugged')),
   },
+  { name: 'reading-first', reach: of(READ, 'readings/ohms_a_b_on') },
+  { name: 'reading-kept', reach: of(METERED, 'readings/ohms_b_part_on'), long: true },
+  { name: 'readings-plan', reach: of(METERED, 'readings'), long: true },
 ];
 
 const VERDICTS: Screen[] = [

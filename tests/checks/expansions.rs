@@ -1,11 +1,12 @@
 //! The ids that code and user interface build by filling in a pattern, from the lists of the core.
 
 use coldchassis_core::arrangement::{
-    Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Reach, Selector, SwitchLeg,
+    Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Probe, Reach, Selector,
+    Switch, SwitchLeg,
 };
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
-use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, ValueId};
+use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, Trap, ValueId};
 use coldchassis_core::supply::PRESETS;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
@@ -42,6 +43,7 @@ pub fn expansions() -> Vec<Expansion> {
         factors(),
         lists(),
         heaters(),
+        readings(),
     ]
     .into_iter()
     .flatten()
@@ -127,6 +129,23 @@ fn values_and_readings() -> Vec<Expansion> {
         of("finding-value-{}", &values),
         of("reading-{}", ReadingId::IDS),
         of("finding-{}", ReadingId::IDS),
+    ]
+}
+
+fn readings() -> Vec<Expansion> {
+    let ohmmeter: Vec<&str> = ReadingId::ohmmeter().map(ReadingId::id).collect();
+    let places: Vec<&str> =
+        Probe::IDS.iter().copied().filter(|id| !matches!(*id, "pin_a" | "pin_b")).collect();
+    let on_pin = of("way-on-pin-{}", NearPin::IDS);
+    vec![
+        of("reading-title-{}", &ohmmeter),
+        of("reading-how-switch-{}", Switch::IDS),
+        of("readings-first-{}", &["plug", "kind", "earth_lift"]),
+        of("probe-{}", &places),
+        pairs("pin-{}-{}", NearPin::IDS, &["wide", "neutral", "taped", "ends"]),
+        of("way-{}", Isolation::IDS),
+        Expansion { variables: &["way"], ..on_pin },
+        of("trap-{}", Trap::IDS),
     ]
 }
 

@@ -11,8 +11,8 @@ use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
     AnswerView, AssessView, Code, Entry, ExposureView, FindingView, HeaterView, InspectionView,
-    LikelyView, NewUnit, PresetView, Problem, QuestionView, RestsOnView, RowView, StateView, Tag,
-    TubeHit, TubeRead, UnitView, WorstStateView,
+    LikelyView, NewUnit, PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView,
+    StateView, Tag, TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
 use ts_rs::{Config, TS};
@@ -54,6 +54,7 @@ fn generate(folder: &Path) {
         LikelyView,
         PresetView,
         QuestionView,
+        ReadingsView,
         RestsOnView,
         RowView,
         StateView,

@@ -69,6 +69,8 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "set_reading" => {
             bench.set_reading(inspection(), text("reading"), given["value"].clone())?
         }
+        "meter_readings" => return Ok(json!(bench.meter_readings(inspection())?)),
+        "set_meter" => bench.set_meter(inspection(), given["meter"].clone())?,
         "withdraw" => bench.withdraw(inspection(), text("finding"))?,
         "set_access" => bench.set_access(inspection(), &texts("access"))?,
         "set_supply" => bench.set_supply(inspection(), given["supply"].clone())?,

@@ -51,6 +51,14 @@ enum Command {
         #[arg(long)]
         path: Option<String>,
     },
+    /// Predict what an ohmmeter reads of one arrangement, unplugged and cold.
+    Readings {
+        /// The arrangement, JSON; may be a pipe.
+        file: PathBuf,
+        /// Print JSON for a script.
+        #[arg(long)]
+        json: bool,
+    },
     /// Add up the heaters of a list of tubes: what it reads as, which is a hint and never proof.
     Heaters {
         /// The types, each as often as it is there.
@@ -123,6 +131,14 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
                 print::json(&exposure)
             } else {
                 print::text(&print::exposure(&exposure, words))
+            }
+        }
+        Command::Readings { file, json } => {
+            let readings = workbench::readings_file(&file::read(&file)?)?;
+            if json {
+                print::json(&readings)
+            } else {
+                print::text(&print::readings(&readings, words))
             }
         }
         Command::Heaters { types, volts, hertz, json } => {

@@ -1,10 +1,12 @@
 //! Lays views out for a terminal.
 
+use std::collections::BTreeMap;
 use std::io::{ErrorKind, Write};
 
-use coldchassis_core::words::{Message, Words, milliamperes, volts};
+use coldchassis_core::words::{Message, Words, milliamperes, ohms, volts};
 use coldchassis_core::workbench::{
-    Code, Entry, ExposureView, InspectionView, Problem, QuestionView, RowView, Tag, UnitView,
+    Code, Entry, ExposureView, InspectionView, Problem, QuestionView, RangeView, RowView, Tag,
+    UnitView,
 };
 use serde::Serialize;
 
@@ -204,4 +206,22 @@ fn exposure_row(row: &RowView, words: &Words) -> String {
             ),
     );
     format!("{state:24} {outcome}  {faults}")
+}
+
+/// Predicted readings as text, a line for each.
+pub fn readings(readings: &BTreeMap<&'static str, RangeView>, words: &Words) -> String {
+    if readings.is_empty() {
+        return words.say_id("readings-no-pins");
+    }
+    let end = |ohm: Option<f64>| ohm.map_or_else(|| words.say_id("reading-over-range"), ohms);
+    let line = |(id, range): (&&'static str, &RangeView)| {
+        let title = words.say_id(&format!("reading-title-{id}"));
+        let range = match (range.low_ohm, range.high_ohm) {
+            (None, _) => end(None),
+            (low, high) => words
+                .say(&Message::new("reading-range").text("low", end(low)).text("high", end(high))),
+        };
+        format!("{title:40} {range}")
+    };
+    readings.iter().map(line).collect::<Vec<_>>().join("\n")
 }

@@ -157,8 +157,8 @@ async fn review(app: &App) -> Vec<Screen> {
         Screen::at("tubes", at("change/tube_list")),
         Screen::at("heaters", at("heaters")),
         Screen::at("readings", at("readings")),
-        Screen::at("one reading", at("readings"))
-            .tapping([core_words("questions", "reading-ohms_a_b_on")]),
+        Screen::at("one reading, to be unplugged first", at("readings/ohms_a_b_on")),
+        Screen::at("one reading, taken", at("readings/ohms_a_part_on")),
         Screen::at("photo", at(&format!("photo/{photo}"))),
         Screen::at("verdict with a photo", at("verdict")),
         Screen::at("verdict, findings disagree", format!("#/i/{conflict}/verdict")),

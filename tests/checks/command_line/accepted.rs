@@ -100,9 +100,9 @@ fn findings(rest: &str) -> Value {
 fn the_findings_of_the_contract_give_every_promised_key() {
     let verdict = json("assess", FINDINGS);
     check_assessment(&verdict);
-    // Bare screws on a plug that goes in both ways: a set tied to the line cannot be ruled out.
+    // Bare screws, a plug that goes in both ways, and 0.4 Ω from a pin to the chassis: nothing kinder is left.
     assert_eq!(verdict["treat_as"], "live");
-    assert_eq!(verdict["basis"], "not_ruled_out");
+    assert_eq!(verdict["basis"], "shown");
     assert_eq!(verdict["worst_state"]["faults"], Value::Array(Vec::new()));
 }
 

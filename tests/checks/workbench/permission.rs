@@ -61,18 +61,20 @@ fn not_looking_at_the_cord_and_the_plate_gives_no_kinder_tag() {
 }
 
 #[test]
-fn a_tingle_or_a_reading_holds_the_permission_back() {
-    for hold in ["tingle", "reading"] {
+fn a_tingle_or_a_test_beyond_its_limit_holds_the_permission_back() {
+    for (reading, value, wanted) in [
+        ("tingle", 0.0, "permission-tingle"),
+        ("touch_test_volts", 0.8, "permission-touch_test"),
+        ("insulation_megohms", 0.9, "permission-insulation"),
+    ] {
         let record = Record::fixed();
         let mut door = record.open();
         let (id, _) = traced(&mut door);
         let before = looked_at(&mut door, id);
-        let (tag, wanted) = if hold == "tingle" {
-            let view = door.answer(id, "tingle", json!("reported")).unwrap();
-            (view.tag, "permission-tingle")
+        let tag = if reading == "tingle" {
+            door.answer(id, "tingle", json!("reported")).unwrap().tag
         } else {
-            let view = door.set_reading(id, "ohms_a_chassis_on", json!(0.3)).unwrap();
-            (view.tag, "permission-readings")
+            door.set_reading(id, reading, json!(value)).unwrap().tag
         };
         assert_eq!(tag.permission, [say(wanted)]);
         assert!(!has_no_shock_path(&tag) && has_no_shock_path(&before));

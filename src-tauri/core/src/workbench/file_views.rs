@@ -107,7 +107,7 @@ pub struct AssessView {
     /// What to ask next.
     pub next_question: Option<String>,
     /// Minimal sets of findings that contradict each other.
-    pub conflicts: Vec<Vec<&'static str>>,
+    pub conflicts: Vec<Vec<String>>,
     /// The findings that carry the verdict.
     pub rests_on: Vec<RestsOnView>,
     /// The cautions beside the class.
@@ -206,7 +206,7 @@ impl From<&Verdict> for AssessView {
             conflicts: verdict
                 .conflicts
                 .iter()
-                .map(|conflict| conflict.iter().map(|question| question.id()).collect())
+                .map(|conflict| conflict.iter().map(|finding| finding.name()).collect())
                 .collect(),
             rests_on: verdict
                 .rests_on

@@ -3,6 +3,7 @@
 use serde::Serialize;
 use serde_json::Value;
 
+use super::reading_words::meter_line;
 use crate::inspection::{Answer, CANT_TELL, Findings, Question};
 use crate::store::Finding;
 use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
@@ -56,6 +57,7 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
     let found =
         match question.and_then(|question| Some((question, findings.answers.get(&question)?))) {
             Some((question, answer)) => answer_text(question, answer, words),
+            None if kept.key == "meter" => meter_line(&findings.meter, words),
             None => match reading_text(&kept.key, &kept.value) {
                 Some(reading) => reading,
                 None => figure_text(&kept.value, words),

@@ -15,6 +15,9 @@ mod heaters;
 mod photo_text;
 mod photos;
 mod question_views;
+mod reading_views;
+mod reading_words;
+mod readings;
 mod session;
 mod tag;
 mod tube_words;
@@ -35,6 +38,10 @@ pub use heaters::{HeaterFigures, heater_figures};
 pub use photo_text::take_in;
 pub use photos::PhotoView;
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};
+pub use reading_views::{
+    ExpectedView, MeterView, PlugDrawing, ProbeView, ReadingView, ReadingsView,
+};
+pub use readings::{RangeView, readings_file};
 pub use session::{Surroundings, Workbench};
 pub use tag::{Tag, tag};
 pub use views::{InspectionView, OtherView, PresetView, UnitView, presets};

@@ -139,6 +139,7 @@ finding-iron_seen = the iron you saw
 finding-tube_list = the list of tubes
 finding-tube_count = the number of tubes
 finding-tubes = the tubes
+finding-meter = the meter used
 finding-tingle = whether anybody felt a tingle
 finding-rewired = the signs of rework
 finding-cord = the state of the cord

@@ -21,6 +21,8 @@ exposure-no-selector = { "" }
 exposure-selector-near = , to near leg
 exposure-selector-far = , to far leg
 
+readings-no-pins = It has no line inside and no pins to read from.
+
 list-empty = No units in this record yet.
 list-not-judged = not judged
 

@@ -8,6 +8,7 @@ import type { NewUnit } from '../types/NewUnit';
 import type { PresetView } from '../types/PresetView';
 import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
+import type { ReadingsView } from '../types/ReadingsView';
 import type { Supply } from '../types/Supply';
 import type { TubeHit } from '../types/TubeHit';
 import type { TubeRead } from '../types/TubeRead';
@@ -25,6 +26,9 @@ export interface Rated {
   hertz?: number;
   watts?: number;
 }
+
+/** A meter's highest resistance, Ω, and its accuracy, % of the reading and digits. */
+export type Meter = { max_ohms: number; percent: number; digits: number };
 
 /** The one door to the core: a method for each command. Failures are thrown as `Trouble`. */
 export interface Backend {
@@ -49,6 +53,9 @@ export interface Backend {
     reading: ReadingId,
     value: number | 'OL',
   ): Promise<InspectionView>;
+  /** How each reading is taken, and what those taken say. */
+  meterReadings(inspection: string): Promise<ReadingsView>;
+  setMeter(inspection: string, meter: Meter): Promise<InspectionView>;
   withdraw(inspection: string, finding: string): Promise<InspectionView>;
   setAccess(inspection: string, access: Access[]): Promise<InspectionView>;
   setSupply(inspection: string, supply: Supply): Promise<InspectionView>;
@@ -92,6 +99,8 @@ export function backendOver(call: Call): Backend {
     studyHeaters: (tubes, volts, hertz) => call('study_heaters', { tubes, volts, hertz }),
     setReading: (inspection, reading, value) =>
       call('set_reading', { inspection, reading, value }),
+    meterReadings: (inspection) => call('meter_readings', { inspection }),
+    setMeter: (inspection, meter) => call('set_meter', { inspection, meter }),
     withdraw: (inspection, finding) => call('withdraw', { inspection, finding }),
     setAccess: (inspection, access) => call('set_access', { inspection, access }),
     setSupply: (inspection, supply) => call('set_supply', { inspection, supply: { ...supply } }),

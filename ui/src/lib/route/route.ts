@@ -7,7 +7,8 @@ export type Route =
   | { screen: 'first'; step: number }
   | { screen: 'inspection' | 'found' | 'verdict' | 'readings' | 'heaters'; inspection: string }
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
-  | { screen: 'photo'; inspection: string; photo: string };
+  | { screen: 'photo'; inspection: string; photo: string }
+  | { screen: 'reading'; inspection: string; reading: string };
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
@@ -33,6 +34,9 @@ export function parse(hash: string): Route {
   if (third === 'photo' && fourth !== '') {
     return { screen: 'photo', inspection: second, photo: fourth };
   }
+  if (third === 'readings' && fourth !== '') {
+    return { screen: 'reading', inspection: second, reading: fourth };
+  }
   const place = PLACES.find((screen) => screen === third);
   return { screen: place ?? 'inspection', inspection: second };
 }
@@ -50,6 +54,8 @@ export function format(route: Route): string {
       return `#/i/${route.inspection}`;
     case 'photo':
       return `#/i/${route.inspection}/photo/${route.photo}`;
+    case 'reading':
+      return `#/i/${route.inspection}/readings/${route.reading}`;
     case 'found':
     case 'verdict':
     case 'readings':
@@ -66,6 +72,7 @@ export function parent(route: Route): Route {
   if (route.screen === 'question' && route.turn === 'change') {
     return { screen: 'found', inspection: route.inspection };
   }
+  if (route.screen === 'reading') return { screen: 'readings', inspection: route.inspection };
   const isBesideVerdict = ['found', 'readings', 'photo', 'heaters'].includes(route.screen);
   if ('inspection' in route && isBesideVerdict) {
     return { screen: 'verdict', inspection: route.inspection };

@@ -1,0 +1,70 @@
+//! How fast the readings of an arrangement are predicted and the readings of a unit are weighed.
+//!
+//! The slowest of all arrangements, each the best of five runs so that other work on the machine does not
+//! count, beside its bound; ends with an error where it is over. One core, release build:
+//! `cargo bench -p coldchassis-tests --bench readings`.
+
+use std::hint::black_box;
+use std::process::ExitCode;
+use std::time::{Duration, Instant};
+
+use coldchassis_core::arrangement::{
+    Arrangement, DirectParts, ReadingId, Values, all, reading_range,
+};
+use coldchassis_core::inspection::{Findings, possible, read_findings};
+use serde_json::json;
+
+/// The longest that all readings of one arrangement may take.
+const ALL_READINGS: Duration = Duration::from_micros(20);
+
+fn main() -> ExitCode {
+    let parts = DirectParts::sound(&Values::default());
+    let mut slowest: Vec<Duration> =
+        all().iter().map(|arrangement| best_of_five(|| predict(arrangement, &parts))).collect();
+    slowest.sort_unstable();
+    let most = slowest.last().copied().unwrap_or_default();
+    println!(
+        "12 readings: median {:?}, slowest of {} {most:?} ({ALL_READINGS:?})",
+        slowest[slowest.len() / 2],
+        slowest.len()
+    );
+    let findings = findings();
+    // What depends on no reading is worked out once; that is not what is measured.
+    black_box(possible(&findings));
+    let weighed = best_of_five(|| {
+        black_box(possible(&findings));
+    });
+    println!("12 readings weighed: {weighed:?}");
+    if most <= ALL_READINGS { ExitCode::SUCCESS } else { ExitCode::FAILURE }
+}
+
+fn predict(arrangement: &Arrangement, parts: &DirectParts) {
+    for id in ReadingId::ohmmeter() {
+        black_box(reading_range(black_box(arrangement), id, parts));
+    }
+}
+
+fn best_of_five(run: impl Fn()) -> Duration {
+    let once = || {
+        let start = Instant::now();
+        run();
+        start.elapsed()
+    };
+    (0..5).map(|_| once()).min().unwrap_or_default()
+}
+
+fn findings() -> Findings {
+    let file = json!({
+        "supply": {"volts": 120, "hertz": 60},
+        "access": ["outside", "cover_off", "meter"],
+        "answers": {"plug": "three_pins", "kind": "instrument_amplifier", "earth_lift": "absent"},
+        "readings": {
+            "ohms_a_b_on": 4.2, "ohms_a_b_off": "OL",
+            "ohms_a_chassis_on": "OL", "ohms_a_chassis_off": "OL",
+            "ohms_b_chassis_on": "OL", "ohms_b_chassis_off": "OL", "ohms_earth_chassis": 0.3,
+            "ohms_a_part_on": "OL", "ohms_a_part_off": "OL",
+            "ohms_b_part_on": "OL", "ohms_b_part_off": "OL", "ohms_earth_part": 0.3,
+        },
+    });
+    read_findings(file).expect("a valid file")
+}
