@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use super::app::App;
 use super::photo::{self, FILES};
 use super::record::{Found, inspected, shown, units};
-use super::selectors::{answer, core_words, words};
+use super::selectors::{answer, words};
 
 /// A screen, or a state of one.
 pub struct Screen {
