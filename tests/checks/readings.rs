@@ -6,3 +6,5 @@ mod outside_solver;
 mod rules;
 #[path = "readings/truth.rs"]
 mod truth;
+#[path = "readings/verdicts.rs"]
+mod verdicts;

@@ -13,7 +13,7 @@ use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 use serde_json::{Map, Value, json};
 
-fn units() -> u64 {
+pub fn units() -> u64 {
     let asked = std::env::var("COLDCHASSIS_METERED").ok();
     asked.and_then(|text| text.parse().ok()).unwrap_or(2_000)
 }
@@ -21,7 +21,7 @@ fn units() -> u64 {
 /// The answers that bear on what readings prove; nobody measures without having looked at these.
 const LOOKED_AT: [&str; 6] = ["plug", "kind", "earth_lift", "bare_metal", "back", "terminals"];
 
-fn findings(
+pub fn findings(
     unit: &PhysicalUnit,
     told: &[(String, Value)],
     readings: &[(String, Value)],

@@ -72,7 +72,7 @@ readings-path-proven = Pin to pin changes with this switch: cord, switch and loa
 readings-path-not_read = Pin to pin is not read yet with the switch on and off. Until then, OL to the metal may only mean a broken wire.
 readings-path-open = Pin to pin reads open with the switch on: a tube, a fuse, the cord or a switch is open somewhere. OL to the metal says nothing until that is found.
 readings-path-unchanged = Pin to pin does not change with this switch. Another switch may stand open, so OL to the metal says nothing.
-readings-path-motor = There may be a motor across the line, with a switch of its own. Pin to pin then proves nothing about the set, and OL to the metal says nothing.
+readings-path-motor = There may be a motor across the line, or something plugged into its own outlet. Pin to pin then proves nothing about the set, and OL to the metal says nothing.
 readings-conflict = These readings and your other findings cannot all be true. Look again at those named in the verdict.
 
 ## Traps

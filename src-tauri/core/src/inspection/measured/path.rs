@@ -25,9 +25,12 @@ pub(super) const NO_MOTOR: [(Question, &[&str]); 2] = [
     (Question::Transformer, &["none"]),
 ];
 
-/// What speaks of a motor, whatever else is said.
-const MOTOR: [(Question, &[&str]); 2] =
-    [(Question::Kind, &["record_player"]), (Question::Transformer, &["motor_winding"])];
+/// What speaks of a motor, or of whatever may be plugged into the unit's own outlet, whatever else is said.
+const MOTOR: [(Question, &[&str]); 3] = [
+    (Question::Kind, &["record_player"]),
+    (Question::Transformer, &["motor_winding"]),
+    (Question::AccessoryOutlet, &["present"]),
+];
 
 /// Why pin to pin proves nothing yet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -44,12 +47,12 @@ pub enum Unproven {
 
 /// The answers that rule a motor out; none where something speaks of one.
 pub(super) fn no_motor(findings: &Findings) -> Vec<Question> {
-    let given = |rows: [(Question, &[&str]); 2]| -> Vec<Question> {
+    let given = |rows: &[(Question, &[&str])]| -> Vec<Question> {
         let says =
             |row: &(Question, &[&str])| row.1.iter().any(|answer| findings.says(row.0, answer));
         rows.iter().filter(|row| says(row)).map(|row| row.0).collect()
     };
-    if given(MOTOR).is_empty() { given(NO_MOTOR) } else { Vec::new() }
+    if given(&MOTOR).is_empty() { given(&NO_MOTOR) } else { Vec::new() }
 }
 
 /// The most that cord, switch and load have together, Ω, where pin to pin proves them.
