@@ -46,6 +46,8 @@ pub enum Source {
     AnsiC84_1,
     /// Standard voltages.
     Iec60038,
+    /// Limits of stored energy and charge.
+    StoredEnergy,
     /// Measured cold and hot heater resistances.
     HeaterMeasurements,
     /// Values usual in old sets.
@@ -56,7 +58,7 @@ pub enum Source {
 
 impl Source {
     /// Every source, in the order of `data/sources.csv`.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 14] = [
         Self::Iec60479_1,
         Self::Iec60990,
         Self::Ieee80,
@@ -67,6 +69,7 @@ impl Source {
         Self::ShockSurveys,
         Self::AnsiC84_1,
         Self::Iec60038,
+        Self::StoredEnergy,
         Self::HeaterMeasurements,
         Self::TypicalValues,
         Self::Model,
@@ -85,6 +88,7 @@ impl Source {
             Self::ShockSurveys => "shock_surveys",
             Self::AnsiC84_1 => "ansi_c84_1",
             Self::Iec60038 => "iec_60038",
+            Self::StoredEnergy => "stored_energy",
             Self::HeaterMeasurements => "heater_measurements",
             Self::TypicalValues => "typical_values",
             Self::Model => "model",
