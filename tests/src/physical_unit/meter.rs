@@ -10,6 +10,8 @@ mod ranges;
 
 #[cfg(test)]
 mod checks;
+#[cfg(test)]
+mod part_checks;
 
 use std::collections::BTreeMap;
 

@@ -24,12 +24,12 @@ const IDS: [&str; 12] = [
     "ohms_earth_part",
 ];
 
-fn rng(seed: u64) -> ChaCha8Rng {
+pub(super) fn rng(seed: u64) -> ChaCha8Rng {
     ChaCha8Rng::seed_from_u64(seed)
 }
 
 /// A unit without motor, line capacitor or metal that can be touched; near is on pin B.
-fn unit(isolation: Isolation, switch_leg: SwitchLeg) -> PhysicalUnit {
+pub(super) fn unit(isolation: Isolation, switch_leg: SwitchLeg) -> PhysicalUnit {
     let cord = Cord::TwoPinPolarised;
     let wanted = Factors { isolation, cord, switch_leg, ..Factors::NO_LINE };
     let mut unit = PhysicalUnit::of(wanted, &mut rng(1));
@@ -43,7 +43,7 @@ fn unit(isolation: Isolation, switch_leg: SwitchLeg) -> PhysicalUnit {
 }
 
 /// A condition of round figures, Ω: cord 0.1 and 0.2, contacts 1 and 2, string 120, joints 0.05.
-fn round(unit: &PhysicalUnit) -> Condition {
+pub(super) fn round(unit: &PhysicalUnit) -> Condition {
     let near = unit.near_conductor();
     let on_near =
         |near_ohm, far_ohm| if near == 0 { [near_ohm, far_ohm] } else { [far_ohm, near_ohm] };
@@ -65,7 +65,7 @@ fn round(unit: &PhysicalUnit) -> Condition {
 }
 
 #[track_caller]
-fn near(found: f64, expected: f64) {
+pub(super) fn near(found: f64, expected: f64) {
     let same = found == expected || (found / expected - 1.0).abs() < 1e-7;
     assert!(same, "{found} Ω, on paper {expected} Ω");
 }

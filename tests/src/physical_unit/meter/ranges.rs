@@ -24,13 +24,13 @@ pub(super) const OPEN: f64 = 0.03;
 
 /// A heater against its rating, part (measured: 5 to 10 % is normal).
 pub(super) const HEATER_WITHIN: f64 = 0.10;
-/// Hot over cold resistance of a heater (measured: 5 to 9 are the limits).
+/// Hot over cold resistance of a heater (measured on a few: 6.6 to 7.1; 5 to 9 are its safe limits).
 pub(super) const HOT_OVER_COLD: Range = (5.0, 9.0);
-/// Warm over cold (measured: 2 to 4 half a minute after use; somebody who waits comes lower).
+/// Warm over cold (common practice: 2 to 4 half a minute after use; who waits comes lower).
 pub(super) const WARM_OVER_COLD: Range = (1.0, 3.0);
 /// How often a set was used just before (assumption).
 pub(super) const WARM: f64 = 0.3;
-/// A dropper against its rating (measured: nichrome 1.00 to 1.10, counted hot; age may bring as much).
+/// A dropper against its rating (common practice: nichrome 1.00 to 1.10, counted hot; age may bring as much).
 pub(super) const DROPPER: Range = (1.0, 1.1);
 /// How often a string is open by a bad tube (assumption).
 pub(super) const STRING_OPEN: f64 = 0.10;
