@@ -10,11 +10,12 @@ use coldchassis_core::arrangement::read_exposure;
 use coldchassis_core::hazard::{Class, table};
 use coldchassis_core::inspection::{Basis, Judge, assess, read_findings};
 use coldchassis_tests::physical_unit::{Gap, PhysicalUnit, random_subset};
+use coldchassis_tests::seeds::{asked, on_all_threads};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 
 fn units() -> u64 {
-    std::env::var("COLDCHASSIS_UNITS").ok().and_then(|text| text.parse().ok()).unwrap_or(20_000)
+    asked("COLDCHASSIS_UNITS", 20_000)
 }
 
 /// The class the unit really has, with its own values, at its own supply.
@@ -103,24 +104,7 @@ const MOST_IN_GAPS: f64 = 0.01;
 #[test]
 fn no_truthful_story_makes_a_unit_look_better_than_it_is() {
     let units = units();
-    let threads = std::thread::available_parallelism().map_or(1, |count| count.get() as u64);
-    let mut counts = Counts::default();
-    std::thread::scope(|scope| {
-        let workers: Vec<_> = (0..threads)
-            .map(|first| {
-                scope.spawn(move || {
-                    let mut counts = Counts::default();
-                    for seed in (first..units).step_by(threads as usize) {
-                        counts.tell(seed);
-                    }
-                    counts
-                })
-            })
-            .collect();
-        for worker in workers {
-            counts.add(worker.join().expect("a worker ends"));
-        }
-    });
+    let counts = on_all_threads(units, Counts::tell, Counts::add);
     println!(
         "{} stories: {} shown, {} in conflict, {} too kind; true classes {:?}",
         counts.told, counts.shown, counts.conflicts, counts.too_kind, counts.by_class

@@ -5,3 +5,4 @@ pub mod spice;
 pub mod bridge;
 pub mod physical_unit;
 pub mod pictures;
+pub mod seeds;

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::io::{ErrorKind, Write};
 
-use coldchassis_core::words::{Message, Words, milliamperes, ohms, volts};
+use coldchassis_core::words::{Message, Words, milliamperes, volts};
 use coldchassis_core::workbench::{
     Code, Entry, ExposureView, InspectionView, Problem, QuestionView, RangeView, RowView, Tag,
     UnitView,
@@ -213,15 +213,9 @@ pub fn readings(readings: &BTreeMap<&'static str, RangeView>, words: &Words) -> 
     if readings.is_empty() {
         return words.say_id("readings-no-pins");
     }
-    let end = |ohm: Option<f64>| ohm.map_or_else(|| words.say_id("reading-over-range"), ohms);
     let line = |(id, range): (&&'static str, &RangeView)| {
         let title = words.say_id(&format!("reading-title-{id}"));
-        let range = match (range.low_ohm, range.high_ohm) {
-            (None, _) => end(None),
-            (low, high) => words
-                .say(&Message::new("reading-range").text("low", end(low)).text("high", end(high))),
-        };
-        format!("{title:40} {range}")
+        format!("{title:40} {}", range.text(words))
     };
     readings.iter().map(line).collect::<Vec<_>>().join("\n")
 }

@@ -9,13 +9,13 @@ use coldchassis_core::inspection::{Findings, Judge, Possible, assess, possible, 
 use coldchassis_tests::physical_unit::{
     Condition, Meter, PhysicalUnit, random_readings, random_subset,
 };
+use coldchassis_tests::seeds::{asked, on_all_threads};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 use serde_json::{Map, Value, json};
 
 pub fn units() -> u64 {
-    let asked = std::env::var("COLDCHASSIS_METERED").ok();
-    asked.and_then(|text| text.parse().ok()).unwrap_or(2_000)
+    asked("COLDCHASSIS_METERED", 2_000)
 }
 
 /// The answers that bear on what readings prove; nobody measures without having looked at these.
@@ -134,28 +134,6 @@ impl Counts {
             left.after.iter_mut().zip(more.after).for_each(|(sum, count)| *sum += count);
         }
     }
-}
-
-fn on_all_threads<T: Send + Default>(
-    units: u64,
-    each: impl Fn(&mut T, u64) + Sync,
-    add: impl Fn(&mut T, T),
-) -> T {
-    let threads = std::thread::available_parallelism().map_or(1, |count| count.get() as u64);
-    let mut total = T::default();
-    std::thread::scope(|scope| {
-        let each = &each;
-        let work = move |first: u64| {
-            let mut part = T::default();
-            (first..units).step_by(threads as usize).for_each(|seed| each(&mut part, seed));
-            part
-        };
-        let workers: Vec<_> = (0..threads).map(|first| scope.spawn(move || work(first))).collect();
-        for worker in workers {
-            add(&mut total, worker.join().expect("a worker ends"));
-        }
-    });
-    total
 }
 
 #[test]

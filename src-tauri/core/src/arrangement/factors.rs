@@ -144,6 +144,11 @@ impl Isolation {
         matches!(self, Self::LineFloated | Self::LineInsulated)
     }
 
+    /// Whether the chassis is joined to the near leg by a wire.
+    pub const fn is_tied(self) -> bool {
+        matches!(self, Self::LineTied | Self::HeaterTransformer | Self::Autotransformer)
+    }
+
     /// Whether a line capacitor to the chassis makes sense.
     pub const fn may_have_line_capacitor(self) -> bool {
         self.has_own_common() || matches!(self, Self::Isolating)
@@ -159,10 +164,17 @@ impl Isolation {
 
     /// Whether an earth on the chassis would be an earth on the line.
     pub const fn is_line_on_chassis(self) -> bool {
-        matches!(
-            self,
-            Self::LineTied | Self::LineRectified | Self::HeaterTransformer | Self::Autotransformer
-        )
+        self.is_tied() || matches!(self, Self::LineRectified)
+    }
+}
+
+impl SwitchLeg {
+    /// Whether the power switch opens this leg.
+    pub const fn opens(self, leg: Leg) -> bool {
+        match leg {
+            Leg::Near => matches!(self, Self::Near | Self::Both),
+            Leg::Far => matches!(self, Self::Far | Self::Both),
+        }
     }
 }
 

@@ -13,7 +13,7 @@ mod universe;
 mod values;
 mod wiring;
 
-pub use direct::{DirectParts, direct_ohms, reading_range};
+pub use direct::{BOND_MOST, BOND_SOUND, DirectParts, MOTOR_LEAST, WIRE_LEAST, reading_range};
 pub use factors::{
     Arrangement, Cord, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
     SwitchLeg,

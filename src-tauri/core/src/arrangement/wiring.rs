@@ -91,8 +91,8 @@ impl Wiring {
         let mut set = |flag: u32, condition: bool| bits |= if condition { flag } else { 0 };
         set(HOT_IS_NEAR, hot_pin(state, faults) == line.near_pin);
         set(NEUTRAL_OPEN, faults.has(Fault::NeutralOpen));
-        set(NEAR_SWITCHED, matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both));
-        set(FAR_SWITCHED, matches!(line.switch_leg, SwitchLeg::Far | SwitchLeg::Both));
+        set(NEAR_SWITCHED, line.switch_leg.opens(Leg::Near));
+        set(FAR_SWITCHED, line.switch_leg.opens(Leg::Far));
         set(SWITCHED_OFF, state.switch == Switch::Off && line.switch_leg != SwitchLeg::None);
         let (near, far) = capacitor_legs(line.line_capacitor, state.selector);
         let selector_shorted = faults.has(Fault::SelectorCapacitorShorted);
@@ -330,7 +330,7 @@ fn hot_pin(state: State, faults: FaultSet) -> NearPin {
 }
 
 /// Whether there is a line capacitor on the near and on the far leg.
-fn capacitor_legs(capacitor: LineCapacitor, selector: Option<Selector>) -> (bool, bool) {
+pub(super) fn capacitor_legs(capacitor: LineCapacitor, selector: Option<Selector>) -> (bool, bool) {
     match capacitor {
         LineCapacitor::None => (false, false),
         LineCapacitor::NearLeg => (true, false),

@@ -16,7 +16,7 @@ pub use impedance::{Area, Body, Impedance, Percentile, Skin};
 pub use limits::{
     FIBRILLATION_CHARGE, LET_GO_MA, Limit, STARTLE_MA, TOUCH_LIMIT_MA, TOUCH_LIMIT_VOLTS, limits,
 };
-pub use networks::{MeasuringNetwork, Readout, touch_test_ohms};
+pub use networks::{MeasuringNetwork, Readout, TOUCH_TEST_OHM, touch_test_ohms};
 pub use path::{Path, Posture};
 pub use protection::{GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RcdType, gfci_trip_s, rcd_trip_s};
 pub use stored_charge::{

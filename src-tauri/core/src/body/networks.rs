@@ -23,7 +23,8 @@ const R2: Figure = part(10e3, "Ω", Mark::MemoryHigh);
 const C2: Figure = part(6.2e-9, "F", Mark::MemoryHigh);
 const R3: Figure = part(20e3, "Ω", Mark::MemoryHigh);
 const C3: Figure = part(9.1e-9, "F", Mark::MemoryHigh);
-const TEST_OHMS: Figure = Figure::new(1500.0, "Ω", Source::Ul101, Mark::Verified);
+/// The resistor of the service test network, Ω; it takes all of the watts.
+pub const TOUCH_TEST_OHM: Figure = Figure::new(1500.0, "Ω", Source::Ul101, Mark::Verified);
 const TEST_FARADS: Figure = Figure::new(0.15e-6, "F", Source::Ul101, Mark::Verified);
 
 /// A measuring network of IEC 60990.
@@ -72,7 +73,7 @@ impl MeasuringNetwork {
 
 /// The impedance of the service test network, 1500 Ω ∥ 0.15 µF, at `hertz`, Ω.
 pub fn touch_test_ohms(hertz: f64) -> Complex64 {
-    parallel(real(TEST_OHMS), capacitor(TEST_FARADS, hertz))
+    parallel(real(TOUCH_TEST_OHM), capacitor(TEST_FARADS, hertz))
 }
 
 fn real(figure: Figure) -> Complex64 {

@@ -9,7 +9,7 @@ use num_complex::Complex64;
 use serde::Serialize;
 
 use crate::arrangement::{Arrangement, FaultSet, State, Touched, Values, Wiring, states, touched};
-use crate::body::{TOUCH_LIMIT_VOLTS, touch_test_ohms};
+use crate::body::{TOUCH_LIMIT_VOLTS, TOUCH_TEST_OHM, touch_test_ohms};
 use crate::circuit::Thevenin;
 use crate::figure::{Figure, Mark, Source};
 use crate::supply::Supply;
@@ -18,8 +18,6 @@ use crate::supply::Supply;
 const METER_OHM: Figure = Figure::new(10e6, "Ω", Source::TypicalValues, Mark::CommonPractice);
 /// Its input capacitance with leads, F.
 const METER_FARAD: Figure = Figure::new(100e-12, "F", Source::TypicalValues, Mark::CommonPractice);
-/// The resistor of the network, Ω; it takes nearly all of the watts.
-const TEST_OHM: Figure = Figure::new(1500.0, "Ω", Source::Ul101, Mark::Verified);
 /// Above this a meter of high impedance ends the test before it begins, V rms.
 pub const STOP_VOLTS: Figure = Figure::new(30.0, "V", Source::Iec62368_1, Mark::MemoryHigh);
 
@@ -99,7 +97,7 @@ fn reading(state: State, metal: TestedMetal, port: &Thevenin, hertz: f64) -> Tou
         metal,
         volts,
         milliamperes: 1000.0 * volts / network.norm(),
-        watts: volts * volts / TEST_OHM.value,
+        watts: volts * volts / TOUCH_TEST_OHM.value,
         ghost_volts: port.loaded(meter_ohms(hertz)).norm(),
     }
 }
@@ -145,7 +143,7 @@ mod tests {
     }
 
     /// 0.047 µF from the hot leg and two windings of 0.5 nF, by hand: 120 V behind (C + 0.5 nF), beside it
-    /// 0.5 nF from neutral, into 1495 Ω at −4.8°. With 0.0475 µF alone it would be 3.19 V.
+    /// 0.5 nF from neutral, into 1495 Ω at −4.8°. With 0.0475 µF alone it would be 3.20 V.
     #[test]
     fn a_line_capacitor_reads_as_worked_by_hand() {
         let radians = std::f64::consts::TAU * 60.0;

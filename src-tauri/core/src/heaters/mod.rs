@@ -23,7 +23,7 @@ pub use catalogue::{
 pub use dropper::{Dropper, RATED_FACTOR, series_capacitor};
 pub use label::{Written, read_label};
 pub use lamps::lamps_like;
-pub use resistance::{ColdRange, PlugReading};
+pub use resistance::{ColdRange, HEATER_RATIO_MOST, PlugReading};
 pub use string::{OVER, UNDER, voltage_share};
 pub use study::{Clash, Part, Place, Reading, Study, study};
 pub use suggest::{Suggestion, suggest};

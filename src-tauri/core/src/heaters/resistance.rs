@@ -5,8 +5,10 @@ use super::dropper::Dropper;
 use super::study::{Part, Place, Study};
 use crate::figure::{Figure, Mark, Source};
 
-/// Hot resistance of a heater as a multiple of cold: usual, and the widest seen (5 to 9).
-const HEATER: [Figure; 3] = [ratio(5.0), ratio(6.8), ratio(9.0)];
+/// Hot resistance of a heater as a multiple of cold, at most.
+pub const HEATER_RATIO_MOST: Figure = ratio(9.0);
+/// The same: usual, and the widest seen (5 to 9).
+const HEATER: [Figure; 3] = [ratio(5.0), ratio(6.8), HEATER_RATIO_MOST];
 /// The same of a filament that is the cathode (3.5 to 6: battery tubes 3.5 to 5, rectifiers 4 to 6).
 const FILAMENT: [Figure; 3] = [remembered(3.5), remembered(4.5), remembered(6.0)];
 /// The same of a dial lamp, whose filament is the hottest (9 to 12).

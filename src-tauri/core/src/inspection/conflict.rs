@@ -54,19 +54,39 @@ type Mask = u32;
 /// The findings that can contradict each other, and what clashes with each arrangement.
 struct Clashes {
     findings: Vec<Finding>,
-    by_arrangement: Vec<Vec<Mask>>,
+    by_arrangement: Vec<Clashing>,
+}
+
+/// What clashes with one arrangement: findings that each do alone, which is nearly all there is, and
+/// groups that only do together.
+#[derive(Clone, Default)]
+struct Clashing {
+    alone: Mask,
+    groups: Vec<Mask>,
+}
+
+impl Clashing {
+    fn is_mended_by(&self, correction: Mask) -> bool {
+        correction & self.alone == self.alone
+            && self.groups.iter().all(|group| group & correction != 0)
+    }
+
+    /// The groups that withdrawing the single findings leaves.
+    fn groups_left(&self) -> Vec<Mask> {
+        minimal(self.groups.iter().copied().filter(|group| group & self.alone == 0).collect())
+    }
 }
 
 impl Clashes {
-    fn of(findings: &Findings) -> Self {
-        let mut clashes = Self { findings: Vec::new(), by_arrangement: vec![Vec::new(); COUNT] };
+    fn of(findings: &Findings, measured: &Measured) -> Self {
+        let mut clashes =
+            Self { findings: Vec::new(), by_arrangement: vec![Clashing::default(); COUNT] };
         for (question, left) in evidence::constraints(findings) {
             let mask = clashes.mask(&[Finding::Answer(question)]);
             let mut out = ArrangementSet::all();
             out.remove(left);
             out.iter().for_each(|(id, _)| clashes.add(id, mask));
         }
-        let measured = Measured::of(findings);
         // Without readings the reach rules leave some reach to every isolation, and take no part.
         if !measured.is_empty() {
             let metal = reach::exclusions(findings);
@@ -97,30 +117,41 @@ impl Clashes {
     }
 
     fn add(&mut self, id: ArrangementId, mask: Mask) {
-        if let Some(masks) = self.by_arrangement.get_mut(usize::from(id.0)) {
-            masks.push(mask);
+        match self.by_arrangement.get_mut(usize::from(id.0)) {
+            Some(clashing) if mask.is_power_of_two() => clashing.alone |= mask,
+            Some(clashing) => clashing.groups.push(mask),
+            None => {}
         }
     }
 
+    /// What clashes with each of some arrangements.
+    fn among(&self, set: &ArrangementSet) -> impl Iterator<Item = (ArrangementId, &Clashing)> {
+        let all = (0u16..).map(ArrangementId).zip(&self.by_arrangement);
+        all.filter(|(id, _)| set.contains(*id))
+    }
+
     /// The minimal sets of findings to withdraw so that something is possible again.
-    fn corrections(&self, allowed: &ArrangementSet, with_metal: bool) -> Vec<Mask> {
-        let counted = (0u16..).map(ArrangementId).zip(&self.by_arrangement);
-        let counted = counted.filter(|(id, _)| with_metal || allowed.contains(*id));
-        let distinct: HashSet<Vec<Mask>> =
-            counted.map(|(_, masks)| minimal(masks.clone())).collect();
-        minimal(distinct.iter().flat_map(|masks| hitting_sets(masks)).collect())
+    fn corrections(&self, candidates: &ArrangementSet) -> Vec<Mask> {
+        let distinct: HashSet<(Mask, Vec<Mask>)> = self
+            .among(candidates)
+            .map(|(_, clashing)| (clashing.alone, clashing.groups_left()))
+            .collect();
+        let of = |(alone, groups): &(Mask, Vec<Mask>)| -> Vec<Mask> {
+            hitting_sets(groups).into_iter().map(|hit| hit | alone).collect()
+        };
+        minimal(distinct.iter().flat_map(of).collect())
     }
 }
 
 fn contradiction(findings: &Findings) -> Possible {
-    let allowed = reach::allowed(findings).set();
-    let clashes = Clashes::of(findings);
-    let with_metal = !Measured::of(findings).is_empty();
-    let corrections = clashes.corrections(&allowed, with_metal);
+    let measured = Measured::of(findings);
+    let clashes = Clashes::of(findings, &measured);
+    let candidates =
+        if measured.is_empty() { reach::allowed(findings).set() } else { ArrangementSet::all() };
+    let corrections = clashes.corrections(&candidates);
     let mut considered = ArrangementSet::EMPTY;
-    for (id, masks) in (0u16..).map(ArrangementId).zip(&clashes.by_arrangement) {
-        let mended = |correction: &Mask| masks.iter().all(|clash| clash & correction != 0);
-        if (with_metal || allowed.contains(id)) && corrections.iter().any(mended) {
+    for (id, clashing) in clashes.among(&candidates) {
+        if corrections.iter().any(|correction| clashing.is_mended_by(*correction)) {
             considered.insert(id);
         }
     }

@@ -1,7 +1,7 @@
 //! What a finite reading between a supply pin and the metal lets through by itself.
 
 use super::findings::Findings;
-use crate::arrangement::{Probe, Spread};
+use crate::arrangement::{Probe, Spread, WIRE_LEAST};
 use crate::body::STARTLE_MA;
 
 /// The lowest resistance read from a supply pin to one of these places, Ω; nothing where all is above
@@ -15,8 +15,8 @@ fn lowest(findings: &Findings, places: &[Probe]) -> Option<Spread> {
     intervals.filter(|read| read.high.is_finite()).min_by(|a, b| a.low.total_cmp(&b.low))
 }
 
-/// A short is at least this, Ω: zero would divide.
-const SHORT: f64 = 0.01;
+/// A short is no less than a wire, Ω: zero would divide.
+const SHORT: f64 = WIRE_LEAST.value;
 
 /// The resistor between common and chassis, as far as readings in circuit say, Ω.
 ///

@@ -37,10 +37,6 @@ impl Step {
     }
 }
 
-/// The questions about touchable metal, in the order in which they are asked; read together.
-const METAL: [Question; 4] =
-    [Question::BareMetal, Question::Back, Question::Terminals, Question::MetalJoined];
-
 /// The next step, or nothing when treat as, the first of the two classes, can no longer improve;
 /// `weights` is how likely each arrangement is.
 pub fn step(
@@ -86,8 +82,12 @@ impl Open {
             may_read && !settled
         };
         Self {
-            single: open.iter().copied().filter(|question| !METAL.contains(question)).collect(),
-            metal: METAL.into_iter().filter(|question| open.contains(question)).collect(),
+            single: open
+                .iter()
+                .copied()
+                .filter(|question| !reach::METAL.contains(question))
+                .collect(),
+            metal: reach::METAL.into_iter().filter(|question| open.contains(question)).collect(),
             values: ValueId::ALL.iter().filter(unread).copied().collect(),
             findings: findings.clone(),
         }

@@ -11,7 +11,7 @@ use crate::arrangement::{Arrangement, Isolation, Reach};
 
 use super::bank::Question;
 use super::findings::Findings;
-use super::measured::{is_tied, metal_reads_open};
+use super::measured::metal_reads_open;
 use super::set::ArrangementSet;
 
 /// The reaches left, one bit each: for sets whose chassis is tied to a leg, for others whose chassis is
@@ -47,7 +47,7 @@ impl Allowed {
     pub fn has(self, arrangement: &Arrangement) -> bool {
         let left = match arrangement.isolation {
             isolation if isolation.has_own_common() => self.own_common,
-            isolation if is_tied(isolation) => self.tied,
+            isolation if isolation.is_tied() => self.tied,
             _ => self.joined,
         };
         arrangement.line.is_none_or(|line| left & bit(line.reach) != 0)
@@ -90,8 +90,8 @@ static BY_REACH: LazyLock<ByReach> = LazyLock::new(|| {
         Reach::ALL.iter().map(|&reach| having(reach)).collect()
     };
     ByReach {
-        tied: sets(is_tied),
-        joined: sets(|isolation| !is_tied(isolation) && !isolation.has_own_common()),
+        tied: sets(Isolation::is_tied),
+        joined: sets(|isolation| !isolation.is_tied() && !isolation.has_own_common()),
         own_common: sets(Isolation::has_own_common),
         no_line: ArrangementSet::of(|a| a.line.is_none()),
     }
@@ -160,8 +160,8 @@ fn nothing_found(findings: &Findings, metal_settled: bool) -> Allowed {
     })
 }
 
-/// The questions about touchable metal, which are read together.
-const METAL: [Question; 4] =
+/// The questions about touchable metal, in the order in which they are asked; read together.
+pub(super) const METAL: [Question; 4] =
     [Question::BareMetal, Question::Back, Question::Terminals, Question::MetalJoined];
 
 /// Which answers about metal leave a reach out, by the reach they leave out.

@@ -127,6 +127,7 @@ impl<'a> ReadingWords<'a> {
         let (first, second) = id.probes().unwrap_or((Probe::PinA, Probe::PinB));
         let probe = |place: Probe| ProbeView { place, name: self.place(place, plug) };
         let reading = self.findings.readings.get(&id).copied();
+        let before = reading.map(|_| self.before(id));
         ReadingView {
             id,
             title: self.words.say_id(&format!("reading-title-{}", id.id())),
@@ -139,13 +140,21 @@ impl<'a> ReadingWords<'a> {
                 Reading::Value(ohms) => Some(ohms),
                 Reading::OverRange => None,
             }),
-            expected: reading.map(|reading| self.expected(id, reading)).unwrap_or_default(),
-            means: reading.map(|_| self.means(id)),
+            expected: reading
+                .zip(before.as_ref())
+                .map(|(reading, before)| self.expected(id, reading, before))
+                .unwrap_or_default(),
+            means: before.as_ref().map(|before| self.means(before)),
             traps: traps(self.findings, id)
                 .iter()
                 .map(|trap| self.words.say_id(&format!("trap-{}", trap.id())))
                 .collect(),
         }
+    }
+
+    /// What all findings but one reading leave.
+    fn before(&self, id: ReadingId) -> ArrangementSet {
+        Possible::after(&self.findings.without(Finding::Reading(id))).considered
     }
 
     fn place(&self, place: Probe, plug: PlugDrawing) -> String {
@@ -177,9 +186,13 @@ impl<'a> ReadingWords<'a> {
     }
 
     /// What each way of building that all else leaves was to read.
-    fn expected(&self, id: ReadingId, reading: Reading) -> Vec<ExpectedView> {
+    fn expected(
+        &self,
+        id: ReadingId,
+        reading: Reading,
+        before: &ArrangementSet,
+    ) -> Vec<ExpectedView> {
         let read = self.findings.meter.interval(reading);
-        let before = Possible::after(&self.findings.without(Finding::Reading(id))).considered;
         let mut rows: Vec<(Way, Spread, bool, bool)> = Vec::new();
         let mut known: HashMap<Arrangement, Option<Spread>> = HashMap::new();
         for (place, arrangement) in before.iter() {
@@ -208,38 +221,28 @@ impl<'a> ReadingWords<'a> {
         &self,
         (way, range, fits, possible): (Way, Spread, bool, bool),
     ) -> ExpectedView {
-        let RangeView { low_ohm, high_ohm } = RangeView::of(range, self.findings.meter.max_ohms);
-        let end =
-            |ohm: Option<f64>| ohm.map_or_else(|| self.words.say_id("reading-over-range"), ohms);
-        let range = match (low_ohm, high_ohm) {
-            (None, _) => end(None),
-            (low, high) => self
-                .words
-                .say(&Message::new("reading-range").text("low", end(low)).text("high", end(high))),
-        };
+        let range = RangeView::of(range, self.findings.meter.max_ohms);
         ExpectedView {
             name: self.words.say(&way.words()),
-            low_ohm,
-            high_ohm,
-            range,
+            low_ohm: range.low_ohm,
+            high_ohm: range.high_ohm,
+            range: range.text(self.words),
             fits,
             possible,
         }
     }
 
     /// What a reading rules out beside all else.
-    fn means(&self, id: ReadingId) -> String {
+    fn means(&self, before: &ArrangementSet) -> String {
         if self.possible.is_conflict() {
             return self.words.say_id("reading-means-conflict");
         }
-        let before = Possible::after(&self.findings.without(Finding::Reading(id)));
-        let gone: Vec<Message> = isolations(&before.considered)
-            .filter(|isolation| {
-                !isolations(&self.possible.considered).any(|left| left == *isolation)
-            })
+        let kinds_left: Vec<Isolation> = isolations(&self.possible.considered).collect();
+        let gone: Vec<Message> = isolations(before)
+            .filter(|isolation| !kinds_left.contains(isolation))
             .map(|isolation| Message::new(format!("way-{}", isolation.id())))
             .collect();
-        let (all, left) = (before.considered.len(), self.possible.considered.len());
+        let (all, left) = (before.len(), self.possible.considered.len());
         let (all_text, left_text) = (all.to_string(), left.to_string());
         self.words.say(&match (gone.is_empty(), all == left) {
             (true, true) => Message::new("reading-means-nothing"),

@@ -15,6 +15,7 @@ use super::views::InspectionView;
 use crate::arrangement::{DirectParts, ReadingId, Spread, read_exposure, reading_range};
 use crate::fields;
 use crate::inspection::{Meter, read_meter};
+use crate::words::{Message, Words, ohms};
 
 /// The range of one reading; nothing for an end above the range of a usual meter.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -30,6 +31,16 @@ impl RangeView {
     pub(super) fn of(range: Spread, max_ohms: f64) -> Self {
         let shown = |ohms: f64| Some(ohms).filter(|ohms| *ohms <= max_ohms);
         Self { low_ohm: shown(range.low), high_ohm: shown(range.high) }
+    }
+
+    /// The range in words, such as `0.1 Ω to 100 Ω`.
+    pub fn text(self, words: &Words) -> String {
+        let end = |ohm: Option<f64>| ohm.map_or_else(|| words.say_id("reading-over-range"), ohms);
+        match (self.low_ohm, self.high_ohm) {
+            (None, _) => end(None),
+            (low, high) => words
+                .say(&Message::new("reading-range").text("low", end(low)).text("high", end(high))),
+        }
     }
 }
 

@@ -188,9 +188,5 @@ reading-ohms_a_b_off = What do you read from pin to pin, switch off?
 reading-insulation_megohms = What does the insulation tester read, in megohms?
 reading-touch_test_volts = What does the touch test read, in volts?
 
-reading-chassis-how = Unplugged, cover off, one probe on the bare metal of the chassis itself. Wait until the figure stands still. Enter ohms, or OL if it is above the meter’s range. { -pins-a-and-b }
-reading-part-how = Unplugged, cover on, one probe on the bare metal that you found; press it through paint. The reading speaks for that metal only. Enter ohms, or OL if it is above the meter’s range. { -pins-a-and-b }
-reading-pins-how = Unplugged, one probe on each supply pin. If the figure changes with the switch, the meter sees the set through that switch. Enter ohms, or OL if it is above the meter’s range.
-reading-ohms-caution = { -cover-off-caution } Ohms are measured on an unplugged unit only.
 reading-insulation_megohms-caution = This puts a high test voltage on the unit and charges it. For a qualified person only, unplugged; discharge it afterwards.
 reading-touch_test_volts-caution = This is a live test, for a qualified person only. Local codes come first.

@@ -7,5 +7,5 @@
 mod network;
 mod parts;
 
-pub use network::{direct_ohms, reading_range};
-pub use parts::DirectParts;
+pub use network::reading_range;
+pub use parts::{BOND_MOST, BOND_SOUND, DirectParts, MOTOR_LEAST, WIRE_LEAST};

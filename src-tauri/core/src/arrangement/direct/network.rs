@@ -1,12 +1,12 @@
 //! The network of an arrangement at direct current, and the resistance between two probes.
 
 use super::super::factors::{
-    Arrangement, Cord, Isolation, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
-    SwitchLeg,
+    Arrangement, Cord, Isolation, Leg, LineCapacitorClass, LineSide, NearPin, Reach,
 };
 use super::super::reading::{Probe, ReadingId};
-use super::super::state::Switch;
+use super::super::state::{Selector, Switch};
 use super::super::values::Spread;
+use super::super::wiring::capacitor_legs;
 use super::parts::DirectParts;
 use crate::circuit::{Network, Node};
 
@@ -57,16 +57,6 @@ pub fn reading_range(
 const fn pin_to_pin(parts: &DirectParts) -> DirectParts {
     let open = Spread { low: f64::INFINITY, high: f64::INFINITY };
     DirectParts { rectifier: open, ..*parts }
-}
-
-/// The resistance between two places with parts of exactly these values, Ω, for comparison with an
-/// outside solver; `parts` are taken at their least.
-pub fn direct_ohms(
-    arrangement: &Arrangement,
-    reading: ReadingId,
-    parts: &DirectParts,
-) -> Option<f64> {
-    reading_range(arrangement, reading, parts).map(|range| range.low)
 }
 
 fn between(
@@ -148,15 +138,13 @@ fn network(
         NearPin::B => (PIN_A, PIN_B),
     };
     join(PIN_A, PIN_B, end.of(parts.ahead));
-    let far_switched = matches!(line.switch_leg, SwitchLeg::Far | SwitchLeg::Both);
-    let near_switched = matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both);
-    for (pin, leg, switched) in [(far_pin, FAR, far_switched), (near_pin, NEAR, near_switched)] {
-        let contact = match (switched, switch) {
+    for (pin, node, leg) in [(far_pin, FAR, Leg::Far), (near_pin, NEAR, Leg::Near)] {
+        let contact = match (line.switch_leg.opens(leg), switch) {
             (false, _) => 0.0,
             (true, Switch::On) => end.of(parts.contact),
             (true, Switch::Off) => end.of(parts.open_switch),
         };
-        join(pin, leg, end.of(parts.conductor) + contact);
+        join(pin, node, end.of(parts.conductor) + contact);
     }
     join(FAR, NEAR, end.of(parts.behind));
     join(FAR, NEAR, end.of(load(isolation, parts)));
@@ -168,12 +156,8 @@ fn network(
         LineCapacitorClass::ClassY => parts.class_y,
     };
     // Nobody noted where a selector stands: its capacitor may be on either leg.
-    let (near, far) = match line.line_capacitor {
-        LineCapacitor::None => (false, false),
-        LineCapacitor::NearLeg => (true, false),
-        LineCapacitor::FarLeg => (false, true),
-        LineCapacitor::BothLegs | LineCapacitor::Selector => (true, true),
-    };
+    let (near, _) = capacitor_legs(line.line_capacitor, Some(Selector::Near));
+    let (_, far) = capacitor_legs(line.line_capacitor, Some(Selector::Far));
     for (leg, _) in [(NEAR, near), (FAR, far)].into_iter().filter(|(_, there)| *there) {
         join(leg, CHASSIS, end.of(capacitor));
     }

@@ -7,6 +7,7 @@
 
 use super::super::values::{Spread, Values, defaults};
 use crate::figure::{Figure, Mark, Source};
+use crate::heaters::HEATER_RATIO_MOST;
 
 const fn chosen(value: f64) -> Figure {
     Figure::new(value, "Ω", Source::Model, Mark::Assumption)
@@ -17,11 +18,11 @@ const fn usual(value: f64) -> Figure {
 }
 
 /// A wire, a joint or a probe on clean metal is never less, Ω.
-const WIRE_LEAST: Figure = chosen(0.01);
+pub const WIRE_LEAST: Figure = chosen(0.01);
 /// Cord conductor with fuse and probe contact, at most, Ω.
 const WIRE_MOST: Figure = chosen(3.0);
 /// Closed contact of an old power switch, at most, Ω.
-pub(super) const CONTACT_MOST: Figure = chosen(100.0);
+const CONTACT_MOST: Figure = chosen(100.0);
 /// Joint between common and chassis, at most: rivets and spot welds, Ω.
 const JOINT_MOST: Figure = chosen(3.0);
 /// Cold series string, at least: 117 V at 0.6 A behind a series diode is 15 Ω when all of it is heaters,
@@ -41,7 +42,7 @@ const PRIMARY_MOST: Figure = usual(250.0);
 /// knee are open, Ω.
 const RECTIFIER_LEAST: Figure = chosen(1.0);
 /// Insulation that is tired but not broken down, at least: its leak stays below 0.5 mA at 250 V, Ω.
-pub(super) const INSULATION_LEAST: Figure = chosen(0.5e6);
+const INSULATION_LEAST: Figure = chosen(0.5e6);
 /// Sound dry insulation of a winding, at least, Ω.
 const INSULATION_SOUND: Figure = usual(20e6);
 /// Leaky paper capacitor, at least; below it counts as shorted, Ω.
@@ -49,15 +50,13 @@ const LEAKY_CAPACITOR: Figure = chosen(100e3);
 /// Capacitor of class Y, at least, Ω.
 const CLASS_Y_LEAST: Figure = chosen(1e6);
 /// Motor across the line, at least, Ω.
-const MOTOR_LEAST: Figure = chosen(3.0);
+pub const MOTOR_LEAST: Figure = chosen(3.0);
 /// Anything else across the line ahead of the switch, such as a clock or a lamp, at least, Ω.
 const AHEAD_LEAST: Figure = chosen(100.0);
 /// Bond from earth pin to chassis, at most when sound, Ω.
-const BOND_SOUND: Figure = chosen(2.0);
+pub const BOND_SOUND: Figure = chosen(2.0);
 /// The same when corroded but still a bond, Ω.
-const BOND_MOST: Figure = chosen(1e3);
-/// Hot resistance of a heater as a multiple of cold, at most.
-const HEATER_RATIO_MOST: Figure = Figure::new(9.0, "1", Source::HeaterMeasurements, Mark::Verified);
+pub const BOND_MOST: Figure = chosen(1e3);
 /// How far a single heater may be from its rating, as a share.
 const HEATER_WITHIN: Figure = Figure::new(0.1, "1", Source::HeaterMeasurements, Mark::Verified);
 

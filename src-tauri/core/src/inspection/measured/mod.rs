@@ -13,20 +13,15 @@ use super::bank::Question;
 use super::findings::{Finding, Findings, Reading};
 use super::set::ArrangementSet;
 use crate::arrangement::{
-    Arrangement, ArrangementId, Cord, DirectParts, Isolation, LineCapacitor, LineCapacitorClass,
-    LineSide, NearPin, Probe, Reach, ReadingId, Spread, SwitchLeg, all, reading_range,
+    Arrangement, ArrangementId, BOND_MOST, BOND_SOUND, Cord, DirectParts, Isolation, Leg,
+    LineCapacitor, LineCapacitorClass, LineSide, MOTOR_LEAST, NearPin, Probe, Reach, ReadingId,
+    Spread, Switch, SwitchLeg, all, reading_range,
 };
 use crate::figure::{Figure, Mark, Source};
 
 pub use path::{Unproven, proven_path};
 
-/// A bond that reads no more than this is one, Ω.
-const BOND_READS: Figure = Figure::new(2.0, "Ω", Source::Model, Mark::Assumption);
-/// A bond that reads more than this is none, Ω.
-const NO_BOND_READS: Figure = Figure::new(1e3, "Ω", Source::Model, Mark::Assumption);
-/// Below this a reading is the wire itself and no detour through a motor and the other pin; a joint that
-/// reads so in one position of the switch and above the second figure in the other is parted by it, Ω.
-const JOINED: Figure = Figure::new(3.0, "Ω", Source::Model, Mark::Assumption);
+/// Above this a joint that reads as a wire in the other position of the switch is parted by it, Ω.
 const PARTED: Figure = Figure::new(10e3, "Ω", Source::Model, Mark::Assumption);
 
 /// The readings of the bare metal that must all be open before it counts as joined to nothing.
@@ -45,25 +40,42 @@ pub type Clash = Vec<Finding>;
 /// The pins are named by the plug. Where nobody has said which plug it has, or it has none, the names are
 /// only those of a piece of tape, and an arrangement stays if the readings fit either way round.
 pub struct Measured {
-    straight: Sheet,
-    mirrored: Sheet,
+    straight: Readings,
+    mirrored: Readings,
     pins_named: bool,
+    grounds: Grounds,
 }
 
-/// The readings by one naming of the pins.
-struct Sheet {
-    readings: Vec<(ReadingId, Spread)>,
+/// The resistances read, by one naming of the pins.
+type Readings = Vec<(ReadingId, Spread)>;
+
+/// What the clashes rest on besides the readings themselves; the same by either naming of the pins.
+struct Grounds {
     no_motor: Vec<Question>,
-    path: Option<f64>,
+    /// The most of each way onto a tied chassis; empty where the path is not proven.
+    most: HashMap<Way, f64>,
+    path_proven: bool,
     metal_open: bool,
     lift_absent: bool,
-    most: HashMap<(Isolation, NearPin, SwitchLeg, ReadingId), f64>,
+}
+
+/// The way from a pin onto a tied chassis: from the pin of the near leg or of the far one.
+type Way = (Isolation, SwitchLeg, Leg, Switch);
+
+/// The readings by one naming, held against arrangements.
+#[derive(Clone, Copy)]
+struct Sheet<'a> {
+    readings: &'a Readings,
+    grounds: &'a Grounds,
 }
 
 /// Whether the bare metal reads open from both pins in both positions of the switch, the path proven.
 pub(super) fn metal_reads_open(findings: &Findings) -> bool {
-    let open = |id: &ReadingId| findings.readings.get(id) == Some(&Reading::OverRange);
-    PART.iter().all(open) && proven_path(findings).is_ok()
+    all_metal_reads_open(findings) && proven_path(findings).is_ok()
+}
+
+fn all_metal_reads_open(findings: &Findings) -> bool {
+    PART.iter().all(|id| findings.readings.get(id) == Some(&Reading::OverRange))
 }
 
 /// The plugs whose pins can be told apart, by shape or by tape on a plug that stays on the cord.
@@ -78,24 +90,36 @@ const PLUGS: [&str; 5] = [
 impl Measured {
     /// The ohmmeter readings among the findings.
     pub fn of(findings: &Findings) -> Self {
+        let ohms = findings.readings.iter().filter(|(id, _)| id.probes().is_some());
+        let straight: Readings =
+            ohms.map(|(&id, &reading)| (id, findings.meter.interval(reading))).collect();
         Self {
-            straight: Sheet::of(findings, |id| id),
-            mirrored: Sheet::of(findings, ReadingId::mirrored),
+            mirrored: straight.iter().map(|&(id, read)| (id.mirrored(), read)).collect(),
+            straight,
             pins_named: PLUGS.iter().any(|plug| findings.says(Question::Plug, plug)),
+            grounds: Grounds::of(findings),
         }
+    }
+
+    const fn straight(&self) -> Sheet<'_> {
+        Sheet { readings: &self.straight, grounds: &self.grounds }
+    }
+
+    const fn mirrored(&self) -> Sheet<'_> {
+        Sheet { readings: &self.mirrored, grounds: &self.grounds }
     }
 
     /// Whether there is nothing to hold against anything.
     pub fn is_empty(&self) -> bool {
-        self.straight.readings.is_empty()
+        self.straight.is_empty()
     }
 
     /// The arrangements that no clash rules out.
     pub fn left(&self) -> ArrangementSet {
         let mut left = ArrangementSet::EMPTY;
         for (id, arrangement) in (0u16..).map(ArrangementId).zip(all()) {
-            let out = self.straight.rules_out(id, arrangement)
-                && (self.pins_named || self.mirrored.rules_out(id, arrangement));
+            let out = self.straight().rules_out(id, arrangement)
+                && (self.pins_named || self.mirrored().rules_out(id, arrangement));
             if !out {
                 left.insert(id);
             }
@@ -106,8 +130,8 @@ impl Measured {
     /// Everything that clashes with an arrangement: what does either way round, and what does by the
     /// names that the plug gives the pins.
     pub fn clashes(&self, id: ArrangementId, arrangement: &Arrangement) -> Vec<Clash> {
-        let straight = self.straight.clashes(id, arrangement);
-        let mirrored = self.mirrored.clashes(id, arrangement);
+        let straight = self.straight().clashes(id, arrangement);
+        let mirrored = self.mirrored().clashes(id, arrangement);
         let either_way = straight.iter().flat_map(|one| {
             mirrored.iter().map(|other| {
                 let swapped = other.iter().copied().map(mirrored_finding);
@@ -129,25 +153,23 @@ const fn mirrored_finding(finding: Finding) -> Finding {
     }
 }
 
-impl Sheet {
-    fn of(findings: &Findings, named: impl Fn(ReadingId) -> ReadingId) -> Self {
-        let ohms = findings.readings.iter().filter(|(id, _)| id.probes().is_some());
-        let readings: Vec<(ReadingId, Spread)> =
-            ohms.map(|(&id, &reading)| (named(id), findings.meter.interval(reading))).collect();
+impl Grounds {
+    fn of(findings: &Findings) -> Self {
         let path = proven_path(findings).ok();
         Self {
-            most: path.map(|path| most_when_joined(&readings, path)).unwrap_or_default(),
-            readings,
             no_motor: path::no_motor(findings),
-            path,
-            metal_open: metal_reads_open(findings),
+            most: path.map(most_when_tied).unwrap_or_default(),
+            path_proven: path.is_some(),
+            metal_open: path.is_some() && all_metal_reads_open(findings),
             lift_absent: findings.says(Question::EarthLift, "absent"),
         }
     }
+}
 
+impl<'a> Sheet<'a> {
     fn rules_out(&self, id: ArrangementId, arrangement: &Arrangement) -> bool {
         let below = |&(reading, read): &(ReadingId, Spread)| {
-            self.is_below(id, reading, read, self.no_motor.is_empty())
+            self.is_below(id, reading, read, self.grounds.no_motor.is_empty())
         };
         self.readings.iter().any(below)
             || arrangement.line.is_some_and(|line| {
@@ -159,10 +181,10 @@ impl Sheet {
     /// Everything that clashes with an arrangement.
     fn clashes(&self, id: ArrangementId, arrangement: &Arrangement) -> Vec<Clash> {
         let mut clashes = Vec::new();
-        for &(reading, read) in &self.readings {
+        for &(reading, read) in self.readings {
             if self.is_below(id, reading, read, true) {
                 clashes.push(vec![Finding::Reading(reading)]);
-            } else if !self.no_motor.is_empty() && self.is_below(id, reading, read, false) {
+            } else if !self.grounds.no_motor.is_empty() && self.is_below(id, reading, read, false) {
                 clashes.extend(self.without_motor(vec![Finding::Reading(reading)]));
             }
         }
@@ -180,8 +202,8 @@ impl Sheet {
     }
 
     /// A clash that only holds where no motor lies across the line, once for each answer that says so.
-    fn without_motor(&self, clash: Clash) -> impl Iterator<Item = Clash> + '_ {
-        self.no_motor.iter().map(move |question| {
+    fn without_motor(self, clash: Clash) -> impl Iterator<Item = Clash> + use<'a> {
+        self.grounds.no_motor.iter().map(move |question| {
             clash.iter().copied().chain([Finding::Answer(*question)]).collect()
         })
     }
@@ -196,23 +218,22 @@ impl Sheet {
     /// What clashes with a chassis or a common that is joined to a leg.
     fn joined_clashes(&self, isolation: Isolation, line: &LineSide) -> Vec<Clash> {
         let mut clashes = Vec::new();
-        let switched_near = matches!(line.switch_leg, SwitchLeg::Near | SwitchLeg::Both);
-        if !switched_near {
+        if !line.switch_leg.opens(Leg::Near) {
             clashes.extend(self.parted_by_the_switch(isolation, line));
         }
-        if self.path.is_none() {
+        if !self.grounds.path_proven {
             return clashes;
         }
         if line.switch_leg == SwitchLeg::None {
             clashes.extend(self.with_path(&[]));
         }
-        for &(reading, read) in &self.readings {
-            let key = (isolation, line.near_pin, line.switch_leg, reading);
-            if self.most.get(&key).is_some_and(|most| read.low > *most) {
+        for &(reading, read) in self.readings {
+            let most = way_of(reading, isolation, line).and_then(|way| self.grounds.most.get(&way));
+            if most.is_some_and(|most| read.low > *most) {
                 clashes.extend(self.with_path(&[reading]));
             }
         }
-        if self.metal_open && reaches_a_leg(isolation, line.reach) {
+        if self.grounds.metal_open && reaches_a_leg(isolation, line.reach) {
             clashes.extend(self.with_path(&PART));
         }
         clashes
@@ -220,10 +241,10 @@ impl Sheet {
 
     /// A joint to a leg that is not switched cannot come and go with the switch.
     fn parted_by_the_switch(
-        &self,
+        self,
         isolation: Isolation,
         line: &LineSide,
-    ) -> impl Iterator<Item = Clash> + '_ {
+    ) -> impl Iterator<Item = Clash> + use<> {
         use ReadingId::{
             OhmsAChassisOff, OhmsAChassisOn, OhmsAPartOff, OhmsAPartOn, OhmsBChassisOff,
             OhmsBChassisOn, OhmsBPartOff, OhmsBPartOn,
@@ -232,7 +253,7 @@ impl Sheet {
             NearPin::A => ([OhmsAChassisOn, OhmsAChassisOff], [OhmsAPartOn, OhmsAPartOff]),
             NearPin::B => ([OhmsBChassisOn, OhmsBChassisOff], [OhmsBPartOn, OhmsBPartOff]),
         };
-        let chassis = Some(chassis).filter(|_| is_tied(isolation));
+        let chassis = Some(chassis).filter(|_| isolation.is_tied());
         let part = Some(part).filter(|_| reaches_a_leg(isolation, line.reach));
         let differ = |[on, off]: &[ReadingId; 2]| match (self.read(*on), self.read(*off)) {
             (Some(on), Some(off)) => is_parted(on, off) || is_parted(off, on),
@@ -255,57 +276,54 @@ impl Sheet {
             |id: ReadingId| vec![Finding::Reading(id), Finding::Answer(Question::EarthLift)];
         let clashes = |(id, read): &(ReadingId, Spread)| {
             let (pin, place) = id.probes()?;
-            let reads_bond = pin == Probe::EarthPin && read.high <= BOND_READS.value;
+            let reads_bond = pin == Probe::EarthPin && read.high <= BOND_SOUND.value;
             let reads_none =
-                pin == Probe::EarthPin && place == Probe::Chassis && read.low > NO_BOND_READS.value;
+                pin == Probe::EarthPin && place == Probe::Chassis && read.low > BOND_MOST.value;
             let is_so = (unbonded && reads_bond) || (line.cord.is_earthed() && reads_none);
-            (is_so && self.lift_absent).then(|| clash(*id))
+            (is_so && self.grounds.lift_absent).then(|| clash(*id))
         };
         self.readings.iter().filter_map(clashes).collect()
     }
 }
 
+/// Less than any motor is the wire itself, and no detour through a motor and the other pin.
 fn is_parted(joined: Spread, parted: Spread) -> bool {
-    joined.high <= JOINED.value && parted.low >= PARTED.value
-}
-
-/// Whether the chassis is joined to the near leg by a wire.
-pub(super) fn is_tied(isolation: Isolation) -> bool {
-    matches!(
-        isolation,
-        Isolation::LineTied | Isolation::HeaterTransformer | Isolation::Autotransformer
-    )
+    joined.high <= MOTOR_LEAST.value && parted.low >= PARTED.value
 }
 
 /// Whether the metal in reach is joined to the near leg by a wire.
 fn reaches_a_leg(isolation: Isolation, reach: Reach) -> bool {
     match reach {
-        Reach::Exposed | Reach::Handheld => is_tied(isolation),
+        Reach::Exposed | Reach::Handheld => isolation.is_tied(),
         Reach::CommonExposed => isolation.has_own_common(),
         Reach::Closed | Reach::AerialTerminal => false,
     }
 }
 
-/// The most that the readings taken on the chassis can be where it is tied to a leg and the path is
-/// proven, Ω. Above it, or above range, the chassis is not tied so.
-fn most_when_joined(
-    readings: &[(ReadingId, Spread)],
-    path: f64,
-) -> HashMap<(Isolation, NearPin, SwitchLeg, ReadingId), f64> {
-    let parts = DirectParts::as_found(false, Some(path));
-    let on_chassis = |id: &ReadingId| {
-        let probes = id.probes();
-        matches!(probes, Some((Probe::PinA | Probe::PinB, Probe::Chassis)))
+/// The way that a reading goes onto the chassis itself; nothing for any other reading.
+fn way_of(reading: ReadingId, isolation: Isolation, line: &LineSide) -> Option<Way> {
+    let near = match reading.probes()? {
+        (Probe::PinA, Probe::Chassis) => NearPin::A,
+        (Probe::PinB, Probe::Chassis) => NearPin::B,
+        _ => return None,
     };
+    let leg = if line.near_pin == near { Leg::Near } else { Leg::Far };
+    Some((isolation, line.switch_leg, leg, reading.switch()?))
+}
+
+/// The most that each way onto a tied chassis can be where the path is proven, Ω. Above it, or above
+/// range, the chassis is not tied so.
+fn most_when_tied(path: f64) -> HashMap<Way, f64> {
+    use ReadingId::{OhmsAChassisOff, OhmsAChassisOn, OhmsBChassisOff, OhmsBChassisOn};
+    let parts = DirectParts::as_found(false, Some(path));
     let mut most = HashMap::new();
-    for (id, _) in readings.iter().filter(|(id, _)| on_chassis(id)) {
-        for &isolation in Isolation::ALL.iter().filter(|isolation| is_tied(**isolation)) {
-            for &near_pin in NearPin::ALL {
-                for &switch_leg in SwitchLeg::ALL {
-                    let arrangement = plain(isolation, near_pin, switch_leg);
-                    if let Some(range) = reading_range(&arrangement, *id, &parts) {
-                        most.insert((isolation, near_pin, switch_leg, *id), range.high);
-                    }
+    for &isolation in Isolation::ALL.iter().filter(|isolation| isolation.is_tied()) {
+        for &switch_leg in SwitchLeg::ALL {
+            let arrangement = plain(isolation, switch_leg);
+            for id in [OhmsAChassisOn, OhmsAChassisOff, OhmsBChassisOn, OhmsBChassisOff] {
+                let way = arrangement.line.and_then(|line| way_of(id, isolation, &line));
+                if let (Some(way), Some(range)) = (way, reading_range(&arrangement, id, &parts)) {
+                    most.insert(way, range.high);
                 }
             }
         }
@@ -314,10 +332,10 @@ fn most_when_joined(
 }
 
 /// The arrangement with nothing but these; no other factor bears on the way from a pin to a tied chassis.
-fn plain(isolation: Isolation, near_pin: NearPin, switch_leg: SwitchLeg) -> Arrangement {
+fn plain(isolation: Isolation, switch_leg: SwitchLeg) -> Arrangement {
     let line = LineSide {
         cord: Cord::TwoPinReversible,
-        near_pin,
+        near_pin: NearPin::B,
         line_capacitor: LineCapacitor::None,
         line_capacitor_class: LineCapacitorClass::Ordinary,
         switch_leg,
