@@ -3,8 +3,8 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    HeaterView, InspectionView, NewUnit, PresetView, QuestionView, ReadingsView, TubeHit, TubeRead,
-    UnitView, presets, take_in,
+    ChargeView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView, QuestionView,
+    ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -35,6 +35,10 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         set_reading,
         meter_readings,
         set_meter,
+        stored_charge,
+        insulation_test,
+        touch_test,
+        set_live_test,
         withdraw,
         set_access,
         set_supply,
@@ -141,6 +145,31 @@ fn meter_readings(desk: Desked<'_>, inspection: Uuid) -> Answer<ReadingsView> {
 #[command(async)]
 fn set_meter(desk: Desked<'_>, inspection: Uuid, meter: Value) -> Answer<InspectionView> {
     desk.with(|bench| bench.set_meter(inspection, meter))
+}
+
+#[command(async)]
+fn stored_charge(desk: Desked<'_>, charge: Value) -> Answer<ChargeView> {
+    desk.with(|bench| bench.stored_charge(charge))
+}
+
+#[command(async)]
+fn insulation_test(desk: Desked<'_>, inspection: Uuid) -> Answer<InsulationView> {
+    desk.with(|bench| bench.insulation_test(inspection))
+}
+
+#[command(async)]
+fn touch_test(desk: Desked<'_>, inspection: Uuid) -> Answer<TouchTestView> {
+    desk.with(|bench| bench.touch_test(inspection))
+}
+
+#[command(async)]
+fn set_live_test(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    part: String,
+    value: Value,
+) -> Answer<InspectionView> {
+    desk.with(|bench| bench.set_live_test(inspection, &part, value))
 }
 
 #[command(async)]

@@ -4,9 +4,13 @@ use coldchassis_core::arrangement::{
     Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Probe, Reach, Selector,
     Switch, SwitchLeg,
 };
+use coldchassis_core::body::ChargeLimit;
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
-use coldchassis_core::inspection::{Basis, OverlayId, Question, ReadingId, Trap, ValueId};
+use coldchassis_core::inspection::{
+    Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPosition, Trap,
+    ValueId, check_key,
+};
 use coldchassis_core::supply::PRESETS;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
@@ -44,6 +48,7 @@ pub fn expansions() -> Vec<Expansion> {
         lists(),
         heaters(),
         readings(),
+        bench_tests(),
     ]
     .into_iter()
     .flatten()
@@ -146,6 +151,24 @@ fn readings() -> Vec<Expansion> {
         of("way-{}", Isolation::IDS),
         Expansion { variables: &["way"], ..on_pin },
         of("trap-{}", Trap::IDS),
+    ]
+}
+
+fn bench_tests() -> Vec<Expansion> {
+    let positions: Vec<&str> =
+        TouchPosition::IDS.iter().copied().chain(["only_on", "only_off"]).collect();
+    let checks: Vec<String> = TouchPosition::ALL.iter().copied().map(check_key).collect();
+    let parts = ["qualified", "protection"].into_iter().chain(TouchPosition::IDS.iter().copied());
+    let parts: Vec<&str> = parts.chain(checks.iter().map(String::as_str)).collect();
+    let levels = of("charge-level-{}", &["low", "plug", "empty"]);
+    vec![
+        Expansion { variables: &["volts"], ..levels },
+        of("charge-limit-{}", ChargeLimit::IDS),
+        of("insulation-means-{}", InsulationMeaning::IDS),
+        of("touch-protection-{}", Protection::IDS),
+        of("touch-protection-{}-says", Protection::IDS),
+        of("touch-position-{}", &positions),
+        of("finding-live_test-{}", &parts),
     ]
 }
 

@@ -9,6 +9,7 @@ use coldchassis_core::arrangement::{
 };
 use coldchassis_core::body::BODY_RESISTANCE_OHM;
 use coldchassis_core::circuit::Thevenin;
+use coldchassis_core::hazard::{TestedMetal, touch_test};
 use coldchassis_tests::spice::{Body, Case, random_cases, run_batch, thevenin_batch};
 use num_complex::Complex64;
 use rand::SeedableRng;
@@ -80,7 +81,7 @@ fn node_voltages_open_and_with_a_body_agree_with_ngspice() {
             .iter()
             .filter(|case| nodes(case).iter().any(|(name, _)| *name == node))
             .map(|case| {
-                let body = Body { node: node.to_owned(), ohm: body.re };
+                let body = Body { node: node.to_owned(), ohm: body.re, farad: None };
                 (case.clone(), Some(body))
             })
             .collect();
@@ -119,4 +120,52 @@ fn thevenin_equivalents_agree_with_ngspice() {
         }
     }
     println!("{compared} figures of {CASES} cases, largest relative difference {worst:.2e}");
+}
+
+/// The node of the outside netlist that a touch test is held to.
+fn tested_node(case: &Case, metal: TestedMetal) -> &'static str {
+    match metal {
+        TestedMetal::Chassis => "c",
+        TestedMetal::Common => common_node(case),
+        TestedMetal::Aerial => "t",
+    }
+}
+
+/// The live touch test as the screens foretell it, against the outside solver with the network of the
+/// service manuals (1500 Ω beside 0.15 µF, verified) at the metal.
+#[test]
+fn touch_test_readings_agree_with_ngspice() {
+    let mut cases = random_cases(&mut ChaCha8Rng::seed_from_u64(20_260_216), CASES);
+    cases.iter_mut().for_each(|case| case.faults.clear());
+    let readings: Vec<_> = cases
+        .iter()
+        .flat_map(|case| {
+            let file = read_exposure(case.exposure.clone()).expect("a valid file");
+            let all = touch_test(&file.arrangement, &file.supply, file.supply.volts, &file.values);
+            let here = |one: &coldchassis_core::hazard::TouchReading| {
+                one.state.plug.id() == case.plug
+                    && one.state.switch.id() == case.switch
+                    && one.state.selector.map(Selector::id) == case.selector.as_deref()
+            };
+            all.into_iter().filter(here).map(|one| (case.clone(), one)).collect::<Vec<_>>()
+        })
+        .collect();
+    let held: Vec<_> = readings
+        .iter()
+        .map(|(case, reading)| {
+            let node = tested_node(case, reading.metal).to_owned();
+            (case.clone(), Some(Body { node, ohm: 1500.0, farad: Some(0.15e-6) }))
+        })
+        .collect();
+    let mut worst = 0.0_f64;
+    for ((case, reading), voltages) in readings.iter().zip(run_batch(&held)) {
+        let theirs = voltages[tested_node(case, reading.metal)].norm();
+        let off = (reading.volts - theirs).abs();
+        let error = if off <= NOTHING_VOLTS { 0.0 } else { off / theirs };
+        assert!(error < RELATIVE, "{case:?}: {reading:?} here, {theirs} there ({error:.2e})");
+        assert!((reading.watts - theirs * theirs / 1500.0).abs() <= 1e-5 * reading.watts + 1e-15);
+        worst = worst.max(error);
+    }
+    assert!(readings.len() > 300, "{} readings", readings.len());
+    println!("{} touch tests, largest relative difference {worst:.2e}", readings.len());
 }

@@ -9,6 +9,8 @@
 
 #[path = "reference_tables/body.rs"]
 mod body;
+#[path = "reference_tables/charges.rs"]
+mod charges;
 #[path = "reference_tables/currents.rs"]
 mod currents;
 #[path = "reference_tables/rows.rs"]

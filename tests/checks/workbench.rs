@@ -8,6 +8,8 @@
 mod asking;
 #[path = "workbench/bench.rs"]
 mod bench;
+#[path = "workbench/bench_tests.rs"]
+mod bench_tests;
 #[path = "workbench/files.rs"]
 mod files;
 #[path = "workbench/heaters.rs"]

@@ -71,6 +71,12 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         }
         "meter_readings" => return Ok(json!(bench.meter_readings(inspection())?)),
         "set_meter" => bench.set_meter(inspection(), given["meter"].clone())?,
+        "stored_charge" => return Ok(json!(bench.stored_charge(given["charge"].clone())?)),
+        "insulation_test" => return Ok(json!(bench.insulation_test(inspection())?)),
+        "touch_test" => return Ok(json!(bench.touch_test(inspection())?)),
+        "set_live_test" => {
+            bench.set_live_test(inspection(), text("part"), given["value"].clone())?
+        }
         "withdraw" => bench.withdraw(inspection(), text("finding"))?,
         "set_access" => bench.set_access(inspection(), &texts("access"))?,
         "set_supply" => bench.set_supply(inspection(), given["supply"].clone())?,

@@ -48,6 +48,8 @@ pub enum Source {
     Iec60038,
     /// Limits of stored energy and charge.
     StoredEnergy,
+    /// In-service testing of appliances.
+    ApplianceTesting,
     /// Measured cold and hot heater resistances.
     HeaterMeasurements,
     /// Values usual in old sets.
@@ -58,7 +60,7 @@ pub enum Source {
 
 impl Source {
     /// Every source, in the order of `data/sources.csv`.
-    pub const ALL: [Self; 14] = [
+    pub const ALL: [Self; 15] = [
         Self::Iec60479_1,
         Self::Iec60990,
         Self::Ieee80,
@@ -70,6 +72,7 @@ impl Source {
         Self::AnsiC84_1,
         Self::Iec60038,
         Self::StoredEnergy,
+        Self::ApplianceTesting,
         Self::HeaterMeasurements,
         Self::TypicalValues,
         Self::Model,
@@ -89,6 +92,7 @@ impl Source {
             Self::AnsiC84_1 => "ansi_c84_1",
             Self::Iec60038 => "iec_60038",
             Self::StoredEnergy => "stored_energy",
+            Self::ApplianceTesting => "appliance_testing",
             Self::HeaterMeasurements => "heater_measurements",
             Self::TypicalValues => "typical_values",
             Self::Model => "model",

@@ -38,6 +38,7 @@ fn of_the_whole_table(table: &str) -> [&'static str; 2] {
         ],
         "dalziel_fibrillation.csv" => ["", "closed form of IEEE Std 80"],
         "gfci_rcd.csv" => ["", "UL 943, IEC 61008-1 and 61009-1"],
+        "stored_energy_examples.csv" => ["", "closed form: C·U²/2, C·U, R·C·ln(U/U₁)"],
         "leakage_examples.csv" | "max_line_capacitance.csv" => ["", "closed form, Ohm's law"],
         _ => ["", ""],
     }

@@ -23,7 +23,7 @@
 //!     selector: None,
 //!     faults: vec![],
 //! };
-//! let volts = run_batch(&[(case, Some(Body { node: "c".into(), ohm: 1000.0 }))]);
+//! let volts = run_batch(&[(case, Some(Body { node: "c".into(), ohm: 1000.0, farad: None }))]);
 //! assert!((volts[0]["c"].norm() - 120.0).abs() < 0.1);
 //! ```
 //!
@@ -71,6 +71,8 @@ pub struct Body {
     pub node: String,
     /// Resistance in Ω, above 0.
     pub ohm: f64,
+    /// Capacitance beside it in F, as of a measuring network; nothing of a plain resistor.
+    pub farad: Option<f64>,
 }
 
 /// Why the outside reference gave no figures.

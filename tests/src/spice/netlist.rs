@@ -135,6 +135,9 @@ impl Circuit {
             Drive::Supply(Some(body)) => {
                 let node = at(self.known(&body.node)?);
                 let _ = writeln!(text, "R{prefix}body {node} 0 {:e}", body.ohm);
+                if let Some(farad) = body.farad {
+                    let _ = writeln!(text, "C{prefix}body {node} 0 {farad:e}");
+                }
             }
             Drive::Probe(node) => {
                 let node = at(self.known(node)?);

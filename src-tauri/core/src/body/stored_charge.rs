@@ -3,10 +3,15 @@
 //! A time worked out is a time for the value on the can: a tired or swollen capacitor, an open bleed
 //! resistor or a charge that comes back make it longer. It never replaces measuring across it.
 
+use crate::fields::id_enum;
 use crate::figure::{Figure, Mark, Source};
 
 /// Initial resistance of a body, hand to hand, large contact, 5 % of people, Ω.
-const BODY_OHM: Figure = Figure::new(500.0, "Ω", Source::Iec60479_1, Mark::MemoryMedium);
+pub const BODY_OHM: Figure = Figure::new(500.0, "Ω", Source::Iec60479_1, Mark::MemoryMedium);
+
+/// From here on a capacitor of such a unit is taken as an electrolytic one, F.
+pub const ELECTROLYTIC_FROM: Figure =
+    Figure::new(1e-6, "F", Source::TypicalValues, Mark::CommonPractice);
 
 /// How much more than its marking an electrolytic capacitor may hold, as a share.
 pub const ELECTROLYTIC_MORE: Figure =
@@ -69,19 +74,20 @@ impl StoredCharge {
     }
 }
 
-/// A limit of stored energy or charge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ChargeLimit {
-    /// At least 100 V and 10 J: a shock hazard.
-    Shock,
-    /// At least 100 V and more than 1 J: work on it only as on live parts.
-    Act,
-    /// More than 400 V and 0.25 J: a jerk that throws a person.
-    Reflex,
-    /// More than 45 µC from 60 V up: too much for a part that may be touched.
-    Touchable,
-    /// From 100 mC in one pulse: the heart may stop.
-    Fibrillation,
+id_enum! {
+    /// A limit of stored energy or charge, the gravest last.
+    pub enum ChargeLimit {
+        /// More than 45 µC from 60 V up: too much for a part that may be touched.
+        Touchable = "touchable",
+        /// More than 400 V and 0.25 J: a jerk that throws a person.
+        Reflex = "reflex",
+        /// At least 100 V and more than 1 J: work on it only as on live parts.
+        Act = "act",
+        /// At least 100 V and 10 J: a shock hazard.
+        Shock = "shock",
+        /// From 100 mC in one pulse of 10 ms to 5 s the heart may stop; less may stop it as well.
+        Fibrillation = "fibrillation",
+    }
 }
 
 /// What a limit of this kind is made of: volts, and joules or coulombs.
@@ -98,9 +104,15 @@ const fn of(value: f64, unit: &'static str, mark: Mark) -> Figure {
 
 const ROWS: [Row; 5] = [
     Row {
-        limit: ChargeLimit::Shock,
-        volts: of(100.0, "V", Mark::Verified),
-        energy: Some(of(10.0, "J", Mark::Verified)),
+        limit: ChargeLimit::Touchable,
+        volts: of(60.0, "V", Mark::Verified),
+        energy: None,
+        charge: Some(of(45e-6, "C", Mark::Verified)),
+    },
+    Row {
+        limit: ChargeLimit::Reflex,
+        volts: of(400.0, "V", Mark::MemoryHigh),
+        energy: Some(of(0.25, "J", Mark::MemoryHigh)),
         charge: None,
     },
     Row {
@@ -110,16 +122,10 @@ const ROWS: [Row; 5] = [
         charge: None,
     },
     Row {
-        limit: ChargeLimit::Reflex,
-        volts: of(400.0, "V", Mark::MemoryHigh),
-        energy: Some(of(0.25, "J", Mark::MemoryHigh)),
+        limit: ChargeLimit::Shock,
+        volts: of(100.0, "V", Mark::Verified),
+        energy: Some(of(10.0, "J", Mark::Verified)),
         charge: None,
-    },
-    Row {
-        limit: ChargeLimit::Touchable,
-        volts: of(60.0, "V", Mark::Verified),
-        energy: None,
-        charge: Some(of(45e-6, "C", Mark::Verified)),
     },
     Row {
         limit: ChargeLimit::Fibrillation,
@@ -189,7 +195,7 @@ mod tests {
         use ChargeLimit::{Act, Fibrillation, Reflex, Shock, Touchable};
         assert_eq!(of(0.05e-6, 170.0), [], "a line capacitor");
         assert_eq!(of(20e-6, 160.0), [Touchable]);
-        assert_eq!(of(50e-6, 450.0), [Act, Reflex, Touchable]);
-        assert_eq!(of(220e-6, 500.0), [Shock, Act, Reflex, Touchable, Fibrillation]);
+        assert_eq!(of(50e-6, 450.0), [Touchable, Reflex, Act]);
+        assert_eq!(of(220e-6, 500.0), [Touchable, Reflex, Act, Shock, Fibrillation]);
     }
 }

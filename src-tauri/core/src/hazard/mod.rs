@@ -11,6 +11,7 @@ mod plan;
 mod screen;
 mod table;
 mod touch;
+mod touch_range;
 mod touch_test;
 
 pub use class::{Class, Severity, Signal, severity};
@@ -20,4 +21,7 @@ pub use outcome::{BREAKER_TRIPS_A, Outcome, Person, outcome};
 pub use screen::{Level, Screen};
 pub use table::{Row, Table, table, table_for};
 pub use touch::touch_amperes;
-pub use touch_test::{STOP_VOLTS, TestedMetal, TouchReading, implied_farads, touch_test};
+pub use touch_range::{TouchRange, touch_ranges};
+pub use touch_test::{
+    STOP_VOLTS, TestedMetal, TouchReading, implied_farads, touch_test, volts_through,
+};

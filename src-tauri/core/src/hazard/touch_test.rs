@@ -67,26 +67,36 @@ pub fn touch_test(
 ) -> Vec<TouchReading> {
     let Some(line) = arrangement.line else { return Vec::new() };
     let what = touched(&line, FaultSet::NONE);
+    let contacts = supply.contacts(volts);
+    let in_state = |state: State| {
+        let wiring = Wiring::of(arrangement, state, FaultSet::NONE);
+        let read = move |wiring| in_wiring(wiring, what, state, values, supply.hertz, contacts);
+        wiring.into_iter().flat_map(read)
+    };
+    states(arrangement).flat_map(in_state).collect()
+}
+
+/// What the test reads of one network.
+pub(super) fn in_wiring(
+    wiring: Wiring,
+    what: Touched,
+    state: State,
+    values: &Values,
+    hertz: f64,
+    contacts: [f64; 2],
+) -> impl Iterator<Item = TouchReading> + use<> {
     let (first, second) = match what {
-        Touched::Nothing => return Vec::new(),
+        Touched::Nothing => (None, None),
         Touched::Chassis(_) => (Some(TestedMetal::Chassis), None),
         Touched::Aerial => (None, Some(TestedMetal::Aerial)),
         Touched::ChassisAndAerial => (Some(TestedMetal::Chassis), Some(TestedMetal::Aerial)),
         Touched::ChassisAndCommon => (Some(TestedMetal::Chassis), Some(TestedMetal::Common)),
     };
-    let contacts = supply.contacts(volts);
-    let in_state = |state: State| {
-        let ports = Wiring::of(arrangement, state, FaultSet::NONE)
-            .map(|wiring| wiring.ports(what, values, supply.hertz, contacts));
-        let chassis = ports.zip(first).map(|(ports, metal)| (metal, ports.chassis));
-        let other = ports.and_then(|ports| ports.second).zip(second);
-        let other = other.map(|(port, metal)| (metal, port));
-        let of = move |(metal, port): (TestedMetal, Thevenin)| {
-            reading(state, metal, &port, supply.hertz)
-        };
-        chassis.into_iter().chain(other).map(of)
-    };
-    states(arrangement).flat_map(in_state).collect()
+    let ports = wiring.ports(what, values, hertz, contacts);
+    let chassis = first.map(|metal| (metal, ports.chassis));
+    let other = ports.second.zip(second).map(|(port, metal)| (metal, port));
+    let of = move |(metal, port): (TestedMetal, Thevenin)| reading(state, metal, &port, hertz);
+    chassis.into_iter().chain(other).map(of)
 }
 
 fn reading(state: State, metal: TestedMetal, port: &Thevenin, hertz: f64) -> TouchReading {
@@ -107,6 +117,13 @@ fn meter_ohms(hertz: f64) -> Complex64 {
     Complex64::new(1.0 / METER_OHM.value, TAU * hertz * METER_FARAD.value).inv()
 }
 
+/// What a capacitor of `farads` alone lets through to the network from `line_volts` against earth, V rms.
+pub fn volts_through(farads: f64, line_volts: f64, hertz: f64) -> f64 {
+    let reactance = Complex64::new(0.0, -1.0 / (TAU * hertz * farads));
+    let network = touch_test_ohms(hertz);
+    line_volts * (network / (network + reactance)).norm()
+}
+
 /// The line capacitor that alone gives a reading, F, from a leg that stands at `line_volts` against earth;
 /// nothing where no capacitor gives it.
 pub fn implied_farads(reading_volts: f64, line_volts: f64, hertz: f64) -> Option<f64> {
@@ -125,7 +142,7 @@ mod tests {
     use num_complex::Complex64;
     use proptest::prelude::{prop_assert, proptest};
 
-    use super::{TestedMetal, implied_farads, touch_test};
+    use super::{TestedMetal, implied_farads, touch_test, volts_through};
     use crate::arrangement::{Values, read_exposure};
     use serde_json::json;
 
@@ -200,9 +217,7 @@ mod tests {
         fn the_implied_capacitor_gives_the_reading_back(
             farads in 1e-10_f64..1e-6, volts in 90.0_f64..260.0, hertz in 40.0_f64..70.0,
         ) {
-            let network = crate::body::touch_test_ohms(hertz);
-            let reactance = Complex64::new(0.0, -1.0 / (std::f64::consts::TAU * hertz * farads));
-            let reading = volts * network.norm() / (network + reactance).norm();
+            let reading = volts_through(farads, volts, hertz);
             let implied = implied_farads(reading, volts, hertz).unwrap();
             prop_assert!((implied / farads - 1.0).abs() < 1e-6);
         }

@@ -10,9 +10,11 @@ use crate::words::Message;
 
 use super::bank::{Access, Question, Shape, ValueId};
 use super::findings::{Answer, Findings, Meter, PartValue, Rated, Reading};
+use super::live_test::{LIVE_TEST, LiveTest};
 use crate::arrangement::ReadingId;
 
-const KEYS: &[&str] = &["supply", "access", "answers", "tubes", "readings", "values", "meter"];
+const KEYS: &[&str] =
+    &["supply", "access", "answers", "tubes", "readings", "values", "meter", LIVE_TEST];
 
 /// What an inspector answers who cannot tell.
 pub const CANT_TELL: &str = "cant_tell";
@@ -53,6 +55,9 @@ pub fn read_findings(value: Value) -> Result<Findings, FieldError> {
     }
     if let Some(meter) = fields.object("meter")? {
         findings.meter = self::meter(meter)?;
+    }
+    if let Some(test) = fields.take(LIVE_TEST) {
+        findings.live_test = LiveTest::read(test)?;
     }
     fields.finish(KEYS)?;
     Ok(findings)

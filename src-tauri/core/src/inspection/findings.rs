@@ -10,6 +10,7 @@ use crate::words::Message;
 
 use super::bank::{Access, Question, ValueId};
 use super::leak;
+use super::live_test::LiveTest;
 
 /// An answer to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -142,8 +143,12 @@ pub struct Findings {
     pub left_open: BTreeSet<ValueId>,
     /// The rating plate.
     pub rated: Option<Rated>,
+    /// A rating plate was looked for in vain.
+    pub plate_left_open: bool,
     /// The meter.
     pub meter: Meter,
+    /// The live touch test.
+    pub live_test: LiveTest,
 }
 
 impl Findings {
@@ -158,7 +163,9 @@ impl Findings {
             values: BTreeMap::new(),
             left_open: BTreeSet::new(),
             rated: None,
+            plate_left_open: false,
             meter: Meter::default(),
+            live_test: LiveTest::default(),
         }
     }
 
@@ -227,6 +234,15 @@ impl Findings {
     pub fn network_resistor(&self) -> Spread {
         let told = self.values.get(&ValueId::NetworkResistor);
         told.map_or(Parts::default().network_ohm, |part| part.spread())
+    }
+
+    /// The highest reading of a touch test, V rms: those of each position, and one that was only told.
+    pub fn touch_volts(&self) -> Option<f64> {
+        let told = match self.readings.get(&ReadingId::TouchTestVolts) {
+            Some(Reading::Value(volts)) => Some(*volts),
+            _ => None,
+        };
+        told.into_iter().chain(self.live_test.most_volts()).reduce(f64::max)
     }
 
     /// What the list of tubes says against this supply; nothing where there is none.

@@ -8,8 +8,10 @@ mod conflict;
 mod evidence;
 mod file;
 mod findings;
+mod insulation;
 mod judge;
 mod leak;
+mod live_test;
 mod measured;
 mod meter;
 mod next;
@@ -32,7 +34,14 @@ pub use file::{
     read_tubes, read_value,
 };
 pub use findings::{Answer, Finding, Findings, Meter, PartValue, Rated, Reading};
+pub use insulation::{
+    INSULATION_VOLTS, InsulationGate, InsulationMeaning, insulation_gate, insulation_meaning,
+};
 pub use judge::Judge;
+pub use live_test::{
+    Floating, LIVE_TEST, LiveTest, Protection, TouchForecast, TouchGate, TouchPosition, check_key,
+    floating, touch_gate,
+};
 pub use measured::{Unproven, proven_path};
 pub use next::Step;
 pub use overlay::{Overlay, OverlayId};

@@ -1,13 +1,12 @@
 //! What may be done now. Local codes come first.
 
 use super::bank::Question;
-use super::findings::{Findings, Reading};
+use super::findings::Findings;
+use super::insulation::{InsulationMeaning, insulation_meaning};
 use super::leak::leak_ma;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
-use crate::arrangement::ReadingId;
 use crate::body::TOUCH_LIMIT_VOLTS;
-use crate::figure::{Figure, Mark, Source};
 use crate::hazard::Class;
 use crate::words::{Message, milliamperes};
 
@@ -36,12 +35,21 @@ pub fn standing(verdict: &Verdict) -> Vec<Message> {
 
 /// What forbids power whatever the class, or speaks against the class: empty where nothing does.
 pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
+    let touch_test = findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
+    let touch_test = touch_test.then(|| Message::new("permission-touch_test"));
+    touch_test.into_iter().chain(forbids_power(findings, verdict)).collect()
+}
+
+/// The same but for the touch test itself: what forbids to plug it in even for that.
+pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     [
         (is_power_forbidden(verdict), "permission-cautions-first"),
         // Current has gone through a person: whatever explains it may not be among the answers.
         (findings.says(Question::Tingle, "reported"), "permission-tingle"),
-        (is_above(findings, ReadingId::TouchTestVolts, TOUCH_LIMIT_VOLTS), "permission-touch_test"),
-        (is_poorly_insulated(findings), "permission-insulation"),
+        (
+            insulation_meaning(findings) == Some(InsulationMeaning::Rejected),
+            "permission-insulation",
+        ),
     ]
     .into_iter()
     .filter(|(is_so, _)| *is_so)
@@ -58,19 +66,6 @@ fn leak(findings: &Findings) -> Option<Message> {
 
 /// Beyond this a current is that of a dead short and its figure says nothing, mA.
 const MOST_SHOWN: f64 = 1e6;
-
-fn is_above(findings: &Findings, id: ReadingId, limit: Figure) -> bool {
-    let read = findings.readings.get(&id);
-    read.is_some_and(|read| matches!(read, Reading::Value(value) if *value > limit.value))
-}
-
-fn is_poorly_insulated(findings: &Findings) -> bool {
-    let read = findings.readings.get(&ReadingId::InsulationMegohms);
-    read.is_some_and(|read| matches!(read, Reading::Value(value) if *value < INSULATION.value))
-}
-
-/// Insulation below this is rejected, MΩ.
-const INSULATION: Figure = Figure::new(1.0, "MΩ", Source::TypicalValues, Mark::CommonPractice);
 
 /// Whether a caution beside the class says not to power it, whatever the class.
 fn is_power_forbidden(verdict: &Verdict) -> bool {

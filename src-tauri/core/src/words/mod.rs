@@ -12,7 +12,8 @@ use serde::Serialize;
 use unic_langid::LanguageIdentifier;
 
 pub use quantity::{
-    amperes, farads, heater_volts, hertz, milliamperes, ohms, percent, volts, watts,
+    amperes, coulombs, farads, heater_volts, hertz, joules, milliamperes, ohms, percent, seconds,
+    volts, watts,
 };
 
 static FILES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/words");

@@ -50,6 +50,29 @@ pub fn ohms(ohms: f64) -> String {
     }
 }
 
+/// A time given in s, in minutes or hours where it is long.
+pub fn seconds(seconds: f64) -> String {
+    if seconds >= 5400.0 {
+        with_unit(seconds / 3600.0, "h")
+    } else if seconds >= 120.0 {
+        with_unit(seconds / 60.0, "min")
+    } else if seconds < 0.1 {
+        with_unit(seconds * 1e3, "ms")
+    } else {
+        with_unit(seconds, "s")
+    }
+}
+
+/// An energy given in J.
+pub fn joules(joules: f64) -> String {
+    if joules < 0.1 { with_unit(joules * 1e3, "mJ") } else { with_unit(joules, "J") }
+}
+
+/// A charge given in C.
+pub fn coulombs(coulombs: f64) -> String {
+    if coulombs < 1e-3 { with_unit(coulombs * 1e6, "µC") } else { with_unit(coulombs * 1e3, "mC") }
+}
+
 /// A share between 0 and 1 as a whole percentage; an estimate is never certain, so at most 99 %.
 pub fn percent(share: f64) -> String {
     format!("{:.0}{JOIN}%", (share * 100.0).clamp(1.0, 99.0))
@@ -75,7 +98,7 @@ fn three_figures(value: f64) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{farads, heater_volts, milliamperes, ohms};
+    use super::{coulombs, farads, heater_volts, joules, milliamperes, ohms, seconds};
 
     #[test]
     fn figures_keep_three_places_and_their_unit() {
@@ -89,5 +112,13 @@ mod tests {
         assert_eq!(farads(4.7e-8), "0.047\u{a0}µF");
         assert_eq!(farads(2.2e-9), "2.2\u{a0}nF");
         assert_eq!(ohms(220_000.0), "220\u{a0}kΩ");
+        assert_eq!(seconds(22.17), "22.2\u{a0}s");
+        assert_eq!(seconds(0.056), "56\u{a0}ms");
+        assert_eq!(seconds(600.0), "10\u{a0}min");
+        assert_eq!(seconds(7200.0), "2\u{a0}h");
+        assert_eq!(joules(0.000_72), "0.72\u{a0}mJ");
+        assert_eq!(joules(5.0625), "5.06\u{a0}J");
+        assert_eq!(coulombs(8.5e-6), "8.5\u{a0}µC");
+        assert_eq!(coulombs(0.0225), "22.5\u{a0}mC");
     }
 }

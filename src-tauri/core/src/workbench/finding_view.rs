@@ -4,7 +4,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::reading_words::meter_line;
-use crate::inspection::{Answer, CANT_TELL, Findings, Question};
+use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question};
 use crate::store::Finding;
 use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
 
@@ -51,6 +51,7 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
     let name = match (question, kept.key.split_once('.')) {
         (Some(question), _) => format!("finding-{}", question.id()),
         (None, Some(("values" | "left_open", value))) => format!("finding-value-{value}"),
+        (None, Some((LIVE_TEST, part))) => format!("finding-live_test-{part}"),
         (None, Some((_, reading))) => format!("finding-{reading}"),
         (None, None) => format!("finding-{}", kept.key),
     };
@@ -58,10 +59,9 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
         match question.and_then(|question| Some((question, findings.answers.get(&question)?))) {
             Some((question, answer)) => answer_text(question, answer, words),
             None if kept.key == "meter" => meter_line(&findings.meter, words),
-            None => match reading_text(&kept.key, &kept.value) {
-                Some(reading) => reading,
-                None => figure_text(&kept.value, words),
-            },
+            None => reading_text(&kept.key, &kept.value)
+                .or_else(|| live_test_text(&kept.key, &kept.value, words))
+                .unwrap_or_else(|| figure_text(&kept.value, words)),
         };
     FindingView {
         path: kept.key.clone(),
@@ -104,6 +104,18 @@ fn reading_text(key: &str, value: &Value) -> Option<String> {
         "insulation_megohms" => ohms(figure * 1e6),
         _ => ohms(figure),
     })
+}
+
+/// What is kept of a live touch test; nothing of anything else.
+fn live_test_text(key: &str, value: &Value, words: &Words) -> Option<String> {
+    let part = key.strip_prefix(LIVE_TEST)?.strip_prefix('.')?;
+    if part == "qualified" {
+        return Some(words.say_id("answer-live_test-qualified"));
+    }
+    if let Some(protection) = value.as_str() {
+        return Some(words.say_id(&format!("touch-protection-{protection}")));
+    }
+    value.as_f64().map(volts)
 }
 
 /// A value, rating plate or list of tubes as a person writes it.

@@ -3,6 +3,7 @@
 //! Shells hold no rule of their own. Everything a run depends on besides its input, the store, the
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
+mod bench_test_views;
 mod commands;
 mod demo;
 mod demo_units;
@@ -12,6 +13,7 @@ mod finding_view;
 mod heater_views;
 mod heater_words;
 mod heaters;
+mod insulation_test;
 mod photo_text;
 mod photos;
 mod question_views;
@@ -19,12 +21,19 @@ mod reading_views;
 mod reading_words;
 mod readings;
 mod session;
+mod stored_charge;
 mod tag;
+mod touch_test;
+mod touch_words;
 mod tube_words;
 mod undo;
 mod views;
 
 pub use crate::heaters::{Known, Place as HeaterPlace};
+pub use bench_test_views::{
+    ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
+    TouchTestView,
+};
 pub use commands::NewUnit;
 pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};

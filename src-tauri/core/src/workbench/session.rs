@@ -171,6 +171,7 @@ impl Workbench {
         let left_open = file.remove(LEFT_OPEN);
         let mut findings = read_findings(Value::Object(file))?;
         if let Some(Value::Object(values)) = left_open {
+            findings.plate_left_open = values.contains_key("rated");
             findings.left_open = values.keys().filter_map(|value| ValueId::of(value)).collect();
         }
         Ok(findings)

@@ -55,7 +55,7 @@ impl Case {
 }
 
 fn body(node: &str) -> Body {
-    Body { node: node.into(), ohm: BODY_OHM }
+    Body { node: node.into(), ohm: BODY_OHM, farad: None }
 }
 
 /// Voltage of a node with a 1 kΩ body at that node.

@@ -1,0 +1,111 @@
+//! What a live touch test was to read over several arrangements and the whole range of their parts.
+
+use rustc_hash::FxHashSet;
+
+use crate::arrangement::{Arrangement, FaultSet, Spread, Switch, Wiring, states, touched};
+use crate::supply::Supply;
+
+use super::exposure::Parts;
+use super::touch_test::in_wiring;
+
+/// What the test was to read with the switch in one position, whichever way round the plug is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TouchRange {
+    /// Across the network, V rms.
+    pub volts: Spread,
+    /// On a meter of 10 MΩ without the network, V rms.
+    pub ghost: Spread,
+}
+
+impl TouchRange {
+    fn with(known: Option<Self>, volts: Spread, ghost: Spread) -> Self {
+        let join =
+            |a: Spread, b: Spread| Spread { low: a.low.min(b.low), high: a.high.max(b.high) };
+        known.map_or(Self { volts, ghost }, |known| Self {
+            volts: join(known.volts, volts),
+            ghost: join(known.ghost, ghost),
+        })
+    }
+}
+
+/// The ranges with the switch on and off, from the nominal to the highest voltage and from end to end of
+/// what is known of the parts; nothing where no metal can be touched. Networks are taken as they are found,
+/// without a fault.
+pub fn touch_ranges<'a>(
+    arrangements: impl Iterator<Item = &'a Arrangement>,
+    supply: &Supply,
+    parts: &Parts,
+) -> [Option<TouchRange>; 2] {
+    let contacts = supply.contacts(supply.volts);
+    let more = supply.volts_max / supply.volts;
+    let mut seen = FxHashSet::default();
+    let mut ranges = [None, None];
+    for arrangement in arrangements {
+        let Some(line) = arrangement.line else { continue };
+        let what = touched(&line, FaultSet::NONE);
+        for corner in parts.corners(arrangement) {
+            let values = parts.values_at(corner, line.line_capacitor_class);
+            for state in states(arrangement) {
+                let Some(wiring) = Wiring::of(arrangement, state, FaultSet::NONE) else { continue };
+                if !seen.insert((wiring.bits(), what, corner, state.switch)) {
+                    continue;
+                }
+                let [on, off] = &mut ranges;
+                let range = if state.switch == Switch::On { on } else { off };
+                // The network is linear: what it reads rises with the voltage alone.
+                let up = |volts: f64| Spread { low: volts, high: volts * more };
+                for read in in_wiring(wiring, what, state, &values, supply.hertz, contacts) {
+                    *range = Some(TouchRange::with(*range, up(read.volts), up(read.ghost_volts)));
+                }
+            }
+        }
+    }
+    ranges
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::{prop_assert, proptest};
+
+    use super::super::{Parts, touch_test};
+    use super::touch_ranges;
+    use crate::arrangement::{Spread, Switch, Values, all};
+    use crate::supply::{Feed, Supply};
+
+    fn supply() -> Supply {
+        Supply { volts: 120.0, hertz: 60.0, volts_max: 132.0, feed: Feed::Direct }
+    }
+
+    proptest! {
+        /// The test worked out for one set of values lies in the range, for any values between the ends: the
+        /// ends of the parts are the ends of what is read, to a thousandth of a volt.
+        #[test]
+        fn any_values_between_the_ends_read_within_the_range(
+            which in 1..6944_usize, share in proptest::array::uniform5(0.0_f64..1.0), more in 1.0_f64..1.1,
+        ) {
+            let arrangement = &all()[which];
+            let parts = Parts::default();
+            let between = |spread: Spread, at: usize| spread.low + share[at] * (spread.high - spread.low);
+            let class = arrangement.line.unwrap().line_capacitor_class;
+            let capacitor = match class {
+                crate::arrangement::LineCapacitorClass::Ordinary => Spread::LINE_CAPACITOR,
+                crate::arrangement::LineCapacitorClass::ClassY => Spread::CLASS_Y,
+            };
+            let values = Values {
+                line_capacitor_farad: Some(between(capacitor, 0)),
+                network_ohm: between(parts.network_ohm, 1),
+                network_farad: between(parts.network_farad, 2),
+                aerial_farad: between(parts.aerial, 3),
+                winding_farad: between(parts.winding, 4),
+                ..Values::default()
+            };
+            let [on, off] = touch_ranges(std::iter::once(arrangement), &supply(), &parts);
+            for read in touch_test(arrangement, &supply(), 120.0 * more, &values) {
+                let range = if read.state.switch == Switch::On { on } else { off }.unwrap();
+                let slack = 1e-3 + 0.02 * read.volts;
+                prop_assert!(read.volts >= range.volts.low - slack, "{read:?} {range:?}");
+                prop_assert!(read.volts <= range.volts.high + slack, "{read:?} {range:?}");
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+//! What a live touch test was to read on this unit, and what it would read if the metal were dead on the line.
+
+use super::super::conflict::Possible;
+use super::super::findings::Findings;
+use super::TouchPosition;
+use crate::arrangement::{Spread, Switch};
+use crate::body::TOUCH_TEST_OHM;
+use crate::figure::{Figure, Mark, Source};
+use crate::hazard::{TouchRange, touch_ranges, volts_through};
+
+/// What the test was to read, over every arrangement that the findings leave.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TouchForecast {
+    on: Option<TouchRange>,
+    off: Option<TouchRange>,
+    /// What the resistor would take if the metal were on the line at its highest voltage, W.
+    pub watts_on_line: f64,
+    /// Whether the plug goes in both ways, as far as is known.
+    pub both_ways: bool,
+    /// Whether every cord left bonds the metal to earth, which carries the leak away.
+    pub is_earthed: bool,
+}
+
+impl TouchForecast {
+    /// The forecast for these findings.
+    pub fn of(findings: &Findings) -> Self {
+        let left = Possible::after(findings).considered;
+        let [on, off] = touch_ranges(
+            left.iter().map(|(_, arrangement)| arrangement),
+            &findings.supply,
+            &findings.parts(),
+        );
+        let cords = || left.iter().filter_map(|(_, arrangement)| Some(arrangement.line?.cord));
+        let highest = findings.supply.volts_max;
+        Self {
+            on,
+            off,
+            watts_on_line: highest * highest / TOUCH_TEST_OHM.value,
+            both_ways: cords().any(|cord| cord.is_reversible()),
+            is_earthed: cords().all(|cord| cord.is_earthed()),
+        }
+    }
+
+    /// The positions of plug and switch that there are.
+    pub fn positions(&self) -> impl Iterator<Item = TouchPosition> + use<> {
+        let both_ways = self.both_ways;
+        let all = TouchPosition::ALL.iter().copied();
+        all.filter(move |position| both_ways || !position.is_turned())
+    }
+
+    /// What a position was to read; nothing where no metal can be touched.
+    pub fn range(&self, switch: Switch) -> Option<TouchRange> {
+        match switch {
+            Switch::On => self.on,
+            Switch::Off => self.off,
+        }
+    }
+
+    /// What a meter of 10 MΩ shows alone, V rms, in any position.
+    pub fn ghost(&self) -> Option<Spread> {
+        let ranges = [self.on, self.off].into_iter().flatten();
+        ranges
+            .map(|range| range.ghost)
+            .reduce(|a, b| Spread { low: a.low.min(b.low), high: a.high.max(b.high) })
+    }
+}
+
+/// What couples an isolating supply to earth, F: the most between its windings.
+const SUPPLY_TO_EARTH: Figure = Figure::new(2e-9, "F", Source::TypicalValues, Mark::CommonPractice);
+
+/// Why a test behind an isolating supply proves nothing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Floating {
+    /// What couples the supply to earth, F.
+    pub farads: f64,
+    /// What the network then reads on metal that is dead on the line, V rms.
+    pub volts: f64,
+}
+
+/// The reading behind an isolating supply of metal that is dead on one of its conductors.
+pub fn floating(findings: &Findings) -> Floating {
+    let farads = SUPPLY_TO_EARTH.value;
+    let volts = volts_through(farads, findings.supply.volts, findings.supply.hertz);
+    Floating { farads, volts }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::floating;
+    use crate::inspection::Findings;
+    use crate::supply::Supply;
+
+    /// By hand: 2 nF is 1.3263 MΩ at 60 Hz and 1.5915 MΩ at 50 Hz; the network is 1494.6 Ω at −4.8° and
+    /// 1496.3 Ω at −4.0°.
+    #[test]
+    fn behind_an_isolating_supply_a_live_chassis_reads_below_the_limit() {
+        for (volts, hertz, by_hand) in [(120.0, 60.0, 0.1352), (230.0, 50.0, 0.2162)] {
+            let read = floating(&Findings::new(Supply::new(volts, hertz))).volts;
+            assert!((read - by_hand).abs() < 2e-4, "{read}");
+        }
+    }
+}

@@ -1,0 +1,139 @@
+//! Tests on the bench as a shell shows them: stored charge, insulation, live touch test.
+
+use serde::Serialize;
+
+use super::heater_views::NamedFigure;
+use crate::inspection::{Protection, TouchPosition};
+
+/// A limit of stored energy or charge.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+pub struct ChargeLimitView {
+    /// What it says.
+    pub text: String,
+    /// Whether this charge reaches it.
+    pub reached: bool,
+}
+
+/// A level of voltage on the way down.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct ChargeLevel {
+    /// The voltage, V.
+    pub volts: f64,
+    /// The same in words.
+    pub name: String,
+    /// When it is reached at the latest, s; nothing where nothing bleeds the capacitor.
+    pub seconds: Option<f64>,
+    /// The same in words, from the marked value to the most that the capacitor may hold.
+    pub time: String,
+}
+
+/// A charged capacitor.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct ChargeView {
+    /// Energy, charge and first current, from the marked value to the most that it may hold.
+    pub figures: Vec<NamedFigure>,
+    /// The levels on the way down, highest first.
+    pub levels: Vec<ChargeLevel>,
+    /// The voltage it starts from, V.
+    pub volts: f64,
+    /// One time constant of the most that it may hold, s; nothing where nothing bleeds it.
+    pub time_constant: Option<f64>,
+    /// The limits, gravest first.
+    pub limits: Vec<ChargeLimitView>,
+    /// What is not ruled out whatever the limits say.
+    pub not_ruled_out: String,
+    /// What to do, in order.
+    pub cautions: Vec<String>,
+}
+
+/// The insulation test.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+pub struct InsulationView {
+    /// What comes before it.
+    pub cautions: Vec<String>,
+    /// Why it must not be used on this unit; empty where nothing speaks against it.
+    pub refused: Vec<String>,
+    /// What has to be done to the unit first; nothing where nothing has.
+    pub first: Option<String>,
+    /// How it is done.
+    pub steps: Vec<String>,
+    /// What was read; nothing where it was not done.
+    pub kept: Option<String>,
+    /// What that means.
+    pub means: Vec<String>,
+}
+
+/// One of the protections to choose from.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+pub struct ProtectionView {
+    /// Its id.
+    pub id: Protection,
+    /// Its name.
+    pub name: String,
+    /// What it does and does not do.
+    pub says: String,
+}
+
+/// One position of plug and switch.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct TouchPositionView {
+    /// Its id.
+    pub id: TouchPosition,
+    /// How plug and switch stand.
+    pub title: String,
+    /// What the meter alone showed; nothing before.
+    pub check: Option<String>,
+    /// Whether that ends the test.
+    pub stops: bool,
+    /// What was read across the network; nothing before.
+    pub kept: Option<String>,
+    /// The same, V.
+    pub volts: Option<f64>,
+    /// The least that was to be expected across the network, V; nothing where no metal can be touched.
+    pub low_volts: Option<f64>,
+    /// The most, V.
+    pub high_volts: Option<f64>,
+    /// Both in words.
+    pub expected: String,
+    /// What the reading says.
+    pub says: Vec<String>,
+    /// Whether it is above the limit.
+    pub above: bool,
+}
+
+/// The live touch test.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct TouchTestView {
+    /// What comes before it.
+    pub cautions: Vec<String>,
+    /// Why it must not be done on this unit; empty where nothing speaks against it.
+    pub refused: Vec<String>,
+    /// What to look at first, by the question's id; nothing where that is done.
+    pub first: Option<&'static str>,
+    /// Whether somebody qualified said that they take it.
+    pub qualified: bool,
+    /// The protections to choose from.
+    pub protections: Vec<ProtectionView>,
+    /// The one that was chosen.
+    pub protection: Option<Protection>,
+    /// Why nothing can be concluded from a low reading here; nothing where something can.
+    pub proves_nothing: Option<String>,
+    /// What has to be at hand.
+    pub tools: Vec<String>,
+    /// What the meter alone may show on sound metal, and why.
+    pub ghost: String,
+    /// The positions of plug and switch, in their order.
+    pub positions: Vec<TouchPositionView>,
+    /// The position to go on with; nothing when all are read or the test is stopped.
+    pub next: Option<TouchPosition>,
+    /// How the meter alone is used.
+    pub check_steps: Vec<String>,
+    /// How the network is used.
+    pub network_steps: Vec<String>,
+    /// Why the test is stopped; nothing where it is not.
+    pub stopped: Option<String>,
+    /// The limit, V.
+    pub limit_volts: f64,
+    /// What all readings say together.
+    pub together: Vec<String>,
+}
