@@ -7,6 +7,7 @@ import {
   BACK,
   CLOSED_RADIO,
   CONTRADICTED,
+  CORD_SEEN,
   EARTHED_AMPLIFIER,
   HOT_CHASSIS,
   inspect,
@@ -15,6 +16,7 @@ import {
   PICNIC_PORTABLE,
   PLUG,
   SHELF_RADIO,
+  TESTABLE,
   type Unit,
 } from './units';
 import { Walk } from './walk';
@@ -258,6 +260,64 @@ const REVIEW: Screen[] = [
   { name: 'readings-plan', reach: of(METERED, 'readings'), long: true },
 ];
 
+const live = (kept: Unit['live']): Unit => ({
+  ...TESTABLE,
+  live: { qualified: true, protection: 'gfci', ...kept },
+});
+
+const charge = (farads: string, volts: string, bleed: string) => async (_: Walk, page: Page) => {
+  await page.getByLabel(say('charge-farads'), { exact: true }).fill(farads);
+  await page.getByLabel(say('charge-volts'), { exact: true }).fill(volts);
+  await page.getByLabel(say('charge-bleed'), { exact: true }).fill(bleed);
+};
+
+const BENCH: Screen[] = [
+  { name: 'charge-empty', reach: at('#/charge') },
+  { name: 'charge', reach: at('#/charge'), act: charge('50u', '450', '220k'), long: true },
+  { name: 'charge-kept', reach: of(TESTABLE, 'charge'), act: charge('220u', '500', ''), long: true },
+  { name: 'charge-wrong', reach: at('#/charge'), act: charge('47', 'many', '-1') },
+  { name: 'insulation-refused', reach: of(METERED, 'insulation'), long: true },
+  { name: 'insulation', reach: of(TESTABLE, 'insulation'), long: true },
+  {
+    name: 'insulation-kept',
+    reach: of({ ...TESTABLE, readings: { insulation_megohms: 1.4 } }, 'insulation'),
+    long: true,
+  },
+  { name: 'touch-refused', reach: of(METERED, 'touch'), long: true },
+  { name: 'touch-first', reach: of(CORD_SEEN, 'touch') },
+  { name: 'touch-qualified', reach: of(TESTABLE, 'touch'), long: true },
+  {
+    name: 'touch-protection',
+    reach: of({ ...TESTABLE, live: { qualified: true } }, 'touch'),
+    long: true,
+  },
+  { name: 'touch-alone', reach: of(live({}), 'touch'), long: true },
+  { name: 'touch-network', reach: of(live({ check_first_on: 4.5 }), 'touch'), long: true },
+  { name: 'touch-stopped', reach: of(live({ check_first_on: 62 }), 'touch'), long: true },
+  {
+    name: 'touch-read',
+    reach: of(
+      live({
+        check_first_on: 4.5,
+        first_on: 0.3,
+        check_first_off: 3,
+        first_off: 0.2,
+        check_second_on: 22,
+        second_on: 3.1,
+        check_second_off: 2,
+        second_off: 0.1,
+      }),
+      'touch',
+    ),
+    long: true,
+  },
+  {
+    name: 'touch-isolated',
+    reach: of(live({ protection: 'isolating', check_first_on: 0.4, first_on: 0.1 }), 'touch'),
+    long: true,
+  },
+];
+
 const VERDICTS: Screen[] = [
   { name: 'verdict-live', unit: HOT_CHASSIS },
   { name: 'verdict-live-not-ruled-out', unit: SHELF_RADIO },
@@ -281,6 +341,7 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...HEATERS,
   ...PHOTOS,
   ...REVIEW,
+  ...BENCH,
   ...VERDICTS,
   ...REST,
 ];

@@ -17,6 +17,9 @@ export interface Unit {
   values?: Readonly<Record<string, { farads?: number; ohms?: number; measured: boolean }>>;
   tubes?: readonly string[];
   readings?: Readonly<Record<string, number | 'OL'>>;
+  rated?: Readonly<Record<string, number>>;
+  /** What is kept of a live touch test. */
+  live?: Readonly<Record<string, string | number | true>>;
   photos?: readonly { of: string | null; file: string }[];
 }
 
@@ -61,6 +64,16 @@ export const LEAKY_AMPLIFIER: Unit = {
   },
   values: { line_capacitor: { farads: 4.7e-8, measured: true } },
 };
+
+/** The same on a bench with a meter, its cord looked at. */
+export const CORD_SEEN: Unit = {
+  ...LEAKY_AMPLIFIER,
+  access: [...ON_BENCH, 'meter'],
+  answers: { ...LEAKY_AMPLIFIER.answers, cord: 'sound' },
+};
+
+/** Everything that could forbid to plug it in for a test was looked at. */
+export const TESTABLE: Unit = { ...CORD_SEEN, rated: { volts: 120, hertz: 60 } };
 
 /** Nothing to touch, seen from outside: one fault, not ruled out. */
 export const CLOSED_RADIO: Unit = {
@@ -117,6 +130,10 @@ export async function inspect(bridge: Bridge, unit: Unit): Promise<string> {
   if (unit.tubes) await bridge.call('set_tubes', { inspection, tubes: unit.tubes });
   for (const [reading, value] of Object.entries(unit.readings ?? {})) {
     await bridge.call('set_reading', { inspection, reading, value });
+  }
+  if (unit.rated) await bridge.call('set_rated', { inspection, rated: unit.rated });
+  for (const [part, value] of Object.entries(unit.live ?? {})) {
+    await bridge.call('set_live_test', { inspection, part, value });
   }
   for (const { of: finding, file } of unit.photos ?? []) {
     const picture = readFileSync(file).toString('base64');

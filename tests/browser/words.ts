@@ -7,7 +7,12 @@ import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundl
 import { ROOT } from './places';
 
 const CORE = `${ROOT}/src-tauri/core/words/en`;
-const FILES = [...readdirSync(CORE).map((name) => `${CORE}/${name}`), `${ROOT}/ui/src/lib/words/en.ftl`];
+const LABELS = `${ROOT}/ui/src/lib/words`;
+const FILES = [CORE, LABELS].flatMap((folder) =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.ftl'))
+    .map((name) => `${folder}/${name}`),
+);
 
 const bundle = new FluentBundle('en', { useIsolating: false });
 for (const file of FILES) bundle.addResource(new FluentResource(readFileSync(file, 'utf8')));

@@ -134,6 +134,48 @@ fn quoted_in_ui() -> BTreeSet<String> {
     quoted.filter(|text| is_id(text)).map(str::to_owned).collect()
 }
 
+/// The words that the screens have: their own, and the files of the core that they take.
+fn screen_words() -> English {
+    const TAKEN: [&str; 4] = ["answers.ftl", "cautions.ftl", "classes.ftl", "questions.ftl"];
+    let own = sources::files("ui/src/lib/words", &["ftl"]);
+    assert!(own.len() > 1, "the words of the screens have moved");
+    let core = sources::files("src-tauri/core/words/en", &["ftl"]);
+    let taken = core.into_iter().filter(|file| TAKEN.iter().any(|name| file.path.ends_with(name)));
+    let files: Vec<SourceFile> = own.into_iter().chain(taken).collect();
+    English::of(files.iter().map(|file| file.text.as_str()))
+}
+
+/// The ids that stand written out in the calls of `say` in a file.
+fn said(text: &str) -> Vec<&str> {
+    let calls = text.split("say(").skip(1).map(|rest| {
+        let mut depth = 1;
+        let end = rest.find(|sign| {
+            depth += match sign {
+                '(' => 1,
+                ')' => -1,
+                _ => 0,
+            };
+            depth == 0
+        });
+        &rest[..end.unwrap_or(rest.len())]
+    });
+    calls.flat_map(|call| call.split('\'').skip(1).step_by(2)).filter(|id| is_id(id)).collect()
+}
+
+#[test]
+fn every_message_that_a_screen_says_is_among_its_words() {
+    let words = screen_words();
+    let mut count = 0;
+    for file in sources::files("ui/src", &["svelte", "ts"]) {
+        for id in said(&file.text) {
+            assert!(words.has(id), "{}: the screens have no words for {id}", file.path);
+            count += 1;
+        }
+    }
+    assert!(count > 200, "only {count} found: they are said in another way now");
+    assert_eq!(said("say(a ? 'list-new' : `x-${f(1)}`) 'no-call'"), ["list-new"]);
+}
+
 /// Nobody is wrong to write words before they are used, so these are listed, not refused.
 #[test]
 fn messages_that_nothing_names_are_listed() {

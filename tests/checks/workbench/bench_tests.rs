@@ -228,7 +228,7 @@ fn a_stored_charge_is_given_with_what_it_may_be_at_most() {
     assert_eq!(reached, [false, false, true, true, true], "7.59 J is below 10 J");
     assert!(!view.not_ruled_out.is_empty());
     let kept = door.stored_charge(json!({"farads": 5e-5, "volts": 450})).unwrap();
-    assert!(kept.time_constant.is_none());
+    assert!(kept.curve.is_empty() && view.curve.len() > 40);
     assert!(kept.levels.iter().all(|level| level.time == say("charge-never")));
     let small = door.stored_charge(json!({"farads": 5e-8, "volts": 170})).unwrap();
     assert!(small.limits.iter().all(|limit| !limit.reached));

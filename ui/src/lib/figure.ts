@@ -34,6 +34,13 @@ export function readFigure(text: string, unit: Unit): Figure {
   return { value: Number((number * factor).toPrecision(12)) };
 }
 
+/** Reads a plain number from 0 to `most`, with a point or a comma; null for anything else. */
+export function readNumber(text: string, most: number): number | null {
+  const plain = text.trim().replace(',', '.');
+  const value = Number(plain);
+  return /^\d*\.?\d+$|^\d+\.$/.test(plain) && value <= most ? value : null;
+}
+
 const STEPS: Record<Unit, [number, string][]> = {
   farads: [
     [1e-6, 'µF'],

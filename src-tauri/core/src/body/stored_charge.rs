@@ -62,6 +62,12 @@ impl StoredCharge {
         self.bleed_ohms.map(|ohms| ohms * self.farads * (self.volts / volts).ln())
     }
 
+    /// What is left after a time, V: U·exp(−t/RC); all of it where nothing bleeds it.
+    pub fn volts_after(&self, seconds: f64) -> f64 {
+        let left = self.bleed_ohms.map_or(1.0, |ohms| (-seconds / (ohms * self.farads)).exp());
+        self.volts * left
+    }
+
     /// The time until a twentieth of its voltage is left, s.
     pub fn seconds_to_empty(&self) -> Option<f64> {
         self.seconds_to(self.volts * EMPTY.value)
@@ -185,6 +191,9 @@ mod tests {
         // Three time constants to a twentieth, within a thousandth: ln 20 = 2.9957.
         let bled = StoredCharge { bleed_ohms: Some(1e3), ..kept };
         assert!((bled.seconds_to_empty().unwrap() / 0.04 - 2.9957).abs() < 1e-4);
+        // One time constant leaves 1/e: 0.3679 of 350 V.
+        assert!((bled.volts_after(0.04) - 128.76).abs() < 0.01);
+        assert_eq!(kept.volts_after(1e9), 350.0);
     }
 
     #[test]

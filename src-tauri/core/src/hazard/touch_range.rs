@@ -3,10 +3,11 @@
 use rustc_hash::FxHashSet;
 
 use crate::arrangement::{Arrangement, FaultSet, Spread, Switch, Wiring, states, touched};
+use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::supply::Supply;
 
 use super::exposure::Parts;
-use super::touch_test::in_wiring;
+use super::touch_test::{TouchReading, in_wiring};
 
 /// What the test was to read with the switch in one position, whichever way round the plug is.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,17 +15,30 @@ pub struct TouchRange {
     /// Across the network, V rms.
     pub volts: Spread,
     /// On a meter of 10 MΩ without the network, V rms.
-    pub ghost: Spread,
+    pub alone: Spread,
+    /// The most of that on metal that keeps the limit across the network: a ghost, V rms.
+    pub ghost_volts: f64,
 }
 
 impl TouchRange {
-    fn with(known: Option<Self>, volts: Spread, ghost: Spread) -> Self {
+    /// The range of one reading, up to `more` times its voltage.
+    fn of(read: &TouchReading, more: f64) -> Self {
+        let up = |volts: f64| Spread { low: volts, high: volts * more };
+        let is_ghost = read.volts * more <= TOUCH_LIMIT_VOLTS.value;
+        let ghost_volts = if is_ghost { read.ghost_volts * more } else { 0.0 };
+        Self { volts: up(read.volts), alone: up(read.ghost_volts), ghost_volts }
+    }
+
+    /// The range of both.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
         let join =
             |a: Spread, b: Spread| Spread { low: a.low.min(b.low), high: a.high.max(b.high) };
-        known.map_or(Self { volts, ghost }, |known| Self {
-            volts: join(known.volts, volts),
-            ghost: join(known.ghost, ghost),
-        })
+        Self {
+            volts: join(self.volts, other.volts),
+            alone: join(self.alone, other.alone),
+            ghost_volts: self.ghost_volts.max(other.ghost_volts),
+        }
     }
 }
 
@@ -39,7 +53,7 @@ pub fn touch_ranges<'a>(
     let contacts = supply.contacts(supply.volts);
     let more = supply.volts_max / supply.volts;
     let mut seen = FxHashSet::default();
-    let mut ranges = [None, None];
+    let mut ranges: [Option<TouchRange>; 2] = [None, None];
     for arrangement in arrangements {
         let Some(line) = arrangement.line else { continue };
         let what = touched(&line, FaultSet::NONE);
@@ -53,9 +67,9 @@ pub fn touch_ranges<'a>(
                 let [on, off] = &mut ranges;
                 let range = if state.switch == Switch::On { on } else { off };
                 // The network is linear: what it reads rises with the voltage alone.
-                let up = |volts: f64| Spread { low: volts, high: volts * more };
                 for read in in_wiring(wiring, what, state, &values, supply.hertz, contacts) {
-                    *range = Some(TouchRange::with(*range, up(read.volts), up(read.ghost_volts)));
+                    let one = TouchRange::of(&read, more);
+                    *range = Some(range.map_or(one, |known| known.and(one)));
                 }
             }
         }

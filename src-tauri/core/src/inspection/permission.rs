@@ -6,7 +6,6 @@ use super::insulation::{InsulationMeaning, insulation_meaning};
 use super::leak::leak_ma;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
-use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::Class;
 use crate::words::{Message, milliamperes};
 
@@ -35,8 +34,7 @@ pub fn standing(verdict: &Verdict) -> Vec<Message> {
 
 /// What forbids power whatever the class, or speaks against the class: empty where nothing does.
 pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    let touch_test = findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
-    let touch_test = touch_test.then(|| Message::new("permission-touch_test"));
+    let touch_test = findings.touches_above_limit().then(|| Message::new("permission-touch_test"));
     touch_test.into_iter().chain(forbids_power(findings, verdict)).collect()
 }
 

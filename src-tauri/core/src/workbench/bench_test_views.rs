@@ -36,8 +36,10 @@ pub struct ChargeView {
     pub levels: Vec<ChargeLevel>,
     /// The voltage it starts from, V.
     pub volts: f64,
-    /// One time constant of the most that it may hold, s; nothing where nothing bleeds it.
-    pub time_constant: Option<f64>,
+    /// The voltage at even steps of time on the way down, V; empty where nothing bleeds it.
+    pub curve: Vec<f64>,
+    /// How long the whole curve takes, s.
+    pub curve_seconds: f64,
     /// The limits, gravest first.
     pub limits: Vec<ChargeLimitView>,
     /// What is not ruled out whatever the limits say.
@@ -85,7 +87,7 @@ pub struct TouchPositionView {
     pub check: Option<String>,
     /// Whether that ends the test.
     pub stops: bool,
-    /// What was read across the network; nothing before.
+    /// What was read across the network, or that the protection tripped; nothing before.
     pub kept: Option<String>,
     /// The same, V.
     pub volts: Option<f64>,
@@ -95,6 +97,8 @@ pub struct TouchPositionView {
     pub high_volts: Option<f64>,
     /// Both in words.
     pub expected: String,
+    /// What was to be expected on the meter alone, in words.
+    pub expected_alone: String,
     /// What the reading says.
     pub says: Vec<String>,
     /// Whether it is above the limit.
@@ -110,6 +114,8 @@ pub struct TouchTestView {
     pub refused: Vec<String>,
     /// What to look at first, by the question's id; nothing where that is done.
     pub first: Option<&'static str>,
+    /// The same in words.
+    pub first_what: Option<String>,
     /// Whether somebody qualified said that they take it.
     pub qualified: bool,
     /// The protections to choose from.

@@ -84,11 +84,26 @@ fn view(charge: &StoredCharge, words: &Words) -> ChargeView {
         ],
         levels: levels(&ends, words),
         volts: charge.volts,
-        time_constant: most.bleed_ohms.map(|ohms| ohms * most.farads),
+        curve: curve(&most),
+        curve_seconds: curve_seconds(&most),
         limits: limits(&most, words),
         not_ruled_out: words.say_id("charge-not-ruled-out"),
         cautions: cautions(charge, words),
     }
+}
+
+/// The curve goes on a little beyond the time at which it counts as empty.
+fn curve_seconds(most: &StoredCharge) -> f64 {
+    most.seconds_to_empty().map_or(0.0, |seconds| seconds * 1.1)
+}
+
+fn curve(most: &StoredCharge) -> Vec<f64> {
+    const STEPS: u32 = 48;
+    if most.bleed_ohms.is_none() {
+        return Vec::new();
+    }
+    let whole = curve_seconds(most);
+    (0..=STEPS).map(|step| most.volts_after(whole * f64::from(step) / f64::from(STEPS))).collect()
 }
 
 fn levels(ends: &Ends, words: &Words) -> Vec<ChargeLevel> {

@@ -35,6 +35,7 @@ impl<'a> TouchWords<'a> {
             cautions: ["touch-qualified", "touch-energised"].map(say).to_vec(),
             refused: self.refused(),
             first: self.gate.first,
+            first_what: self.gate.first.map(|id| self.look_at(id)),
             qualified: test.qualified,
             protections: Protection::ALL.iter().map(|id| self.protection(*id)).collect(),
             protection: test.protection,
@@ -62,13 +63,21 @@ impl<'a> TouchWords<'a> {
     fn refused(&self) -> Vec<String> {
         let mut refused: Vec<String> =
             self.gate.refused.iter().map(|why| self.words.say(why)).collect();
-        if refused.is_empty() && self.forecast.ghost().is_none() {
+        if refused.is_empty() && self.forecast.anywhere().is_none() {
             refused.push(self.words.say_id("touch-refused-no_metal"));
         }
         if refused.is_empty() && !self.findings.access.contains(&Access::Meter) {
             refused.push(self.words.say_id("touch-refused-no_meter"));
         }
         refused
+    }
+
+    fn look_at(&self, question: &str) -> String {
+        let name = match question.strip_prefix("values.") {
+            Some(value) => format!("finding-value-{value}"),
+            None => format!("finding-{question}"),
+        };
+        self.words.say(&Message::new("touch-look-first").message("what", Message::new(name)))
     }
 
     fn protection(&self, id: Protection) -> ProtectionView {
@@ -104,13 +113,16 @@ impl<'a> TouchWords<'a> {
     }
 
     fn ghost(&self) -> String {
-        let Some(ghost) = self.forecast.ghost() else { return String::new() };
+        let most = self.forecast.anywhere().map_or(0.0, |range| range.ghost_volts);
+        let id = if most > STOP_VOLTS.value { "touch-ghost-stops" } else { "touch-ghost" };
         let stop = volts(STOP_VOLTS.value);
-        let ghost = self.range(ghost);
-        self.words.say(&Message::new("touch-ghost").message("range", ghost).text("stop", stop))
+        self.words.say(&Message::new(id).text("most", volts(most)).text("stop", stop))
     }
 
     fn stopped(&self) -> String {
+        if !self.findings.live_test.tripped.is_empty() {
+            return self.words.say_id("touch-stopped-tripped");
+        }
         let stop = volts(STOP_VOLTS.value);
         self.words.say(&Message::new("touch-stopped").text("stop", stop))
     }
@@ -120,26 +132,35 @@ impl<'a> TouchWords<'a> {
         if test.is_stopped() {
             return None;
         }
-        self.forecast.positions().find(|position| !test.volts.contains_key(position))
+        self.forecast.positions().find(|position| !test.is_done(*position))
     }
 
     fn position(&self, id: TouchPosition) -> TouchPositionView {
         let test = &self.findings.live_test;
         let check = test.checks.get(&id).copied();
         let read = test.volts.get(&id).copied();
-        let range = self.forecast.range(id.switch()).map(|range| range.volts);
+        let tripped = test.tripped.contains(&id).then(|| self.words.say_id("touch-tripped"));
+        let range = self.forecast.range(id.switch());
+        let alone = range.map(|range| self.words.say(&self.range(range.alone)));
+        let range = range.map(|range| range.volts);
         TouchPositionView {
             id,
             title: self.title(id),
             check: check.map(volts),
             stops: check.is_some_and(|volts| volts > STOP_VOLTS.value),
-            kept: read.map(volts),
+            kept: read.map(volts).or(tripped),
             volts: read,
             low_volts: range.map(|range| range.low),
             high_volts: range.map(|range| range.high),
+            expected_alone: alone.unwrap_or_default(),
             expected: range.map(|range| self.words.say(&self.range(range))).unwrap_or_default(),
-            says: read.map(|volts| self.says(volts, range)).unwrap_or_default(),
-            above: read.is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value),
+            says: match read {
+                Some(volts) => self.says(volts, range),
+                None if test.tripped.contains(&id) => vec![self.words.say_id("touch-tripped-says")],
+                None => Vec::new(),
+            },
+            above: read.is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value)
+                || test.tripped.contains(&id),
         }
     }
 
@@ -178,26 +199,37 @@ impl<'a> TouchWords<'a> {
     }
 
     fn together(&self) -> Vec<String> {
-        let Some(most) = self.findings.touch_volts() else { return Vec::new() };
-        let above = most > TOUCH_LIMIT_VOLTS.value;
-        let limit = volts(TOUCH_LIMIT_VOLTS.value);
-        let verdict = if above { "touch-together-above" } else { "touch-together-below" };
-        let verdict = Message::new(verdict).text("most", volts(most)).text("limit", limit);
-        let verdict = match self.proves_nothing() {
-            Some(why) if !above => why,
-            _ => self.words.say(&verdict),
-        };
         let test = &self.findings.live_test;
+        let done = |position: &TouchPosition| test.is_done(*position);
+        if self.findings.touch_volts().is_none() && !self.forecast.positions().any(|one| done(&one))
+        {
+            return Vec::new();
+        }
         let open: Vec<Message> = self
             .forecast
             .positions()
-            .filter(|position| !test.volts.contains_key(position))
-            .map(|position| self.title(position))
-            .map(|title| Message::new("touch-plain").text("text", title))
+            .filter(|position| !done(position))
+            .map(|position| Message::new("touch-plain").text("text", self.title(position)))
             .collect();
         let open = (!open.is_empty())
             .then(|| self.words.say(&Message::new("touch-not-read").list("positions", open)));
-        [Some(verdict), open].into_iter().flatten().collect()
+        [Some(self.outcome()), open].into_iter().flatten().collect()
+    }
+
+    /// What the highest reading says, or the protection that tripped.
+    fn outcome(&self) -> String {
+        if !self.findings.live_test.tripped.is_empty() {
+            return self.words.say_id("touch-tripped-says");
+        }
+        let above = self.findings.touches_above_limit();
+        let most = volts(self.findings.touch_volts().unwrap_or_default());
+        let limit = volts(TOUCH_LIMIT_VOLTS.value);
+        let id = if above { "touch-together-above" } else { "touch-together-below" };
+        let said = Message::new(id).text("most", most).text("limit", limit);
+        match self.proves_nothing() {
+            Some(why) if !above => why,
+            _ => self.words.say(&said),
+        }
     }
 }
 

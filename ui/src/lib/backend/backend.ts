@@ -1,8 +1,10 @@
 import { toJpeg, toText } from './photoText';
 import type { Access } from '../types/Access';
+import type { ChargeView } from '../types/ChargeView';
 import type { Code } from '../types/Code';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
+import type { InsulationView } from '../types/InsulationView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
 import type { NewUnit } from '../types/NewUnit';
 import type { PresetView } from '../types/PresetView';
@@ -10,6 +12,7 @@ import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
 import type { ReadingsView } from '../types/ReadingsView';
 import type { Supply } from '../types/Supply';
+import type { TouchTestView } from '../types/TouchTestView';
 import type { TubeHit } from '../types/TubeHit';
 import type { TubeRead } from '../types/TubeRead';
 import type { UnitView } from '../types/UnitView';
@@ -56,6 +59,12 @@ export interface Backend {
   /** How each reading is taken, and what those taken say. */
   meterReadings(inspection: string): Promise<ReadingsView>;
   setMeter(inspection: string, meter: Meter): Promise<InspectionView>;
+  /** What a charged capacitor can do; null where nothing bleeds it. */
+  storedCharge(farads: number, volts: number, bleedOhms: number | null): Promise<ChargeView>;
+  insulationTest(inspection: string): Promise<InsulationView>;
+  touchTest(inspection: string): Promise<TouchTestView>;
+  /** One thing of the live touch test, such as `protection` or a position's volts. */
+  setLiveTest(inspection: string, part: string, value: string | number | boolean): Promise<InspectionView>;
   withdraw(inspection: string, finding: string): Promise<InspectionView>;
   setAccess(inspection: string, access: Access[]): Promise<InspectionView>;
   setSupply(inspection: string, supply: Supply): Promise<InspectionView>;
@@ -101,6 +110,14 @@ export function backendOver(call: Call): Backend {
       call('set_reading', { inspection, reading, value }),
     meterReadings: (inspection) => call('meter_readings', { inspection }),
     setMeter: (inspection, meter) => call('set_meter', { inspection, meter }),
+    storedCharge: (farads, volts, bleedOhms) =>
+      call('stored_charge', {
+        charge: { farads, volts, ...(bleedOhms === null ? {} : { bleed_ohms: bleedOhms }) },
+      }),
+    insulationTest: (inspection) => call('insulation_test', { inspection }),
+    touchTest: (inspection) => call('touch_test', { inspection }),
+    setLiveTest: (inspection, part, value) =>
+      call('set_live_test', { inspection, part, value }),
     withdraw: (inspection, finding) => call('withdraw', { inspection, finding }),
     setAccess: (inspection, access) => call('set_access', { inspection, access }),
     setSupply: (inspection, supply) => call('set_supply', { inspection, supply: { ...supply } }),

@@ -3,18 +3,20 @@ export type Turn = 'q' | 'also' | 'hint' | 'change';
 
 /** A screen, with what it is about. */
 export type Route =
-  | { screen: 'list' | 'new' | 'settings' | 'shocked' | 'heaters' }
+  | { screen: 'list' | 'new' | 'settings' | 'shocked' | 'heaters' | 'charge' }
   | { screen: 'first'; step: number }
-  | { screen: 'inspection' | 'found' | 'verdict' | 'readings' | 'heaters'; inspection: string }
+  | { screen: 'inspection' | Place; inspection: string }
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
   | { screen: 'photo'; inspection: string; photo: string }
   | { screen: 'reading'; inspection: string; reading: string };
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
-const PLAIN = ['new', 'settings', 'shocked', 'heaters'] as const;
+const PLAIN = ['new', 'settings', 'shocked', 'heaters', 'charge'] as const;
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
-const PLACES = ['found', 'verdict', 'readings', 'heaters'] as const;
+const PLACES = ['found', 'verdict', 'readings', 'heaters', 'charge', 'insulation', 'touch'] as const;
+/** A screen of an inspection that needs nothing more. */
+type Place = (typeof PLACES)[number];
 
 /** The screens of one inspection. */
 export type InspectionRoute = Extract<Route, { inspection: string }>;
@@ -56,14 +58,8 @@ export function format(route: Route): string {
       return `#/i/${route.inspection}/photo/${route.photo}`;
     case 'reading':
       return `#/i/${route.inspection}/readings/${route.reading}`;
-    case 'found':
-    case 'verdict':
-    case 'readings':
-      return `#/i/${route.inspection}/${route.screen}`;
-    case 'heaters':
-      return 'inspection' in route ? `#/i/${route.inspection}/heaters` : '#/heaters';
     default:
-      return `#/${route.screen}`;
+      return 'inspection' in route ? `#/i/${route.inspection}/${route.screen}` : `#/${route.screen}`;
   }
 }
 
@@ -72,7 +68,10 @@ export function parent(route: Route): Route {
   if (route.screen === 'question' && route.turn === 'change') {
     return { screen: 'found', inspection: route.inspection };
   }
-  if (route.screen === 'reading') return { screen: 'readings', inspection: route.inspection };
+  const isBesideReadings = ['reading', 'charge', 'insulation', 'touch'].includes(route.screen);
+  if ('inspection' in route && isBesideReadings) {
+    return { screen: 'readings', inspection: route.inspection };
+  }
   const isBesideVerdict = ['found', 'readings', 'photo', 'heaters'].includes(route.screen);
   if ('inspection' in route && isBesideVerdict) {
     return { screen: 'verdict', inspection: route.inspection };

@@ -20,9 +20,13 @@ levels: Array<ChargeLevel>,
  */
 volts: number, 
 /**
- * One time constant of the most that it may hold, s; nothing where nothing bleeds it.
+ * The voltage at even steps of time on the way down, V; empty where nothing bleeds it.
  */
-time_constant: number | null, 
+curve: Array<number>, 
+/**
+ * How long the whole curve takes, s.
+ */
+curve_seconds: number, 
 /**
  * The limits, gravest first.
  */

@@ -22,7 +22,7 @@ check: string | null,
  */
 stops: boolean, 
 /**
- * What was read across the network; nothing before.
+ * What was read across the network, or that the protection tripped; nothing before.
  */
 kept: string | null, 
 /**
@@ -41,6 +41,10 @@ high_volts: number | null,
  * Both in words.
  */
 expected: string, 
+/**
+ * What was to be expected on the meter alone, in words.
+ */
+expected_alone: string, 
 /**
  * What the reading says.
  */

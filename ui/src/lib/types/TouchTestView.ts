@@ -21,6 +21,10 @@ refused: Array<string>,
  */
 first: string | null, 
 /**
+ * The same in words.
+ */
+first_what: string | null, 
+/**
  * Whether somebody qualified said that they take it.
  */
 qualified: boolean, 

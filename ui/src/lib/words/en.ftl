@@ -243,53 +243,6 @@ photo-remove = Remove this photo
 photo-gone = This photo is no longer here.
 photo-unreadable = This photo cannot be read.
 
-## Meter readings
-
-readings-title = Meter readings
-readings-choose = All readings
-readings-start = Take the first reading
-readings-next = Take the next reading
-readings-all = All readings
-readings-together = What they say together
-readings-answer = Answer it
-readings-none = Nothing can be read here: it runs on batteries.
-readings-not-here = This reading cannot be taken on this unit.
-readings-no-meter = Readings need a meter, and somebody who can use one.
-readings-give = I have one
-readings-is-unplugged = It is unplugged
-readings-one-probe = One probe
-readings-other-probe = The other
-readings-switch = Power switch
-readings-switch-on = ON
-readings-switch-off = OFF
-readings-value = Reading
-readings-value-hint = Ohms, as 0.4, 270k, 2M2 or OL
-readings-kept = Read
-readings-ol = OL
-readings-again = Take it again
-readings-leave = Leave it as it was
-readings-withdraw = Withdraw it
-readings-traps = What may have fooled the meter
-readings-expected = What it was to read
-readings-expected-why = The bar is what sound parts read, the mark is what you read. A way of building that does not fit can still be there with a broken or leaky part.
-readings-fits = fits
-readings-fits-not = does not fit
-readings-ruled-out = ruled out
-readings-meter = Your meter
-readings-meter-why = From the meter’s own sheet. If you do not know, leave it: this is an ordinary one.
-readings-meter-most = Highest resistance it shows
-readings-meter-most-wrong = Takes ohms, as 2M or 20M
-readings-meter-percent = Accuracy, percent of the reading
-readings-meter-percent-wrong = Takes 0 to 50
-readings-meter-digits = Accuracy, digits of the last place
-readings-meter-digits-wrong = Takes 0 to 100
-readings-pin-a = A
-readings-pin-b = B
-readings-ohm = Ω
-readings-key-k = kΩ
-readings-key-m = MΩ
-readings-see = Take meter readings
-
 ## The verdict
 
 verdict-current = through the body

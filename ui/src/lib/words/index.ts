@@ -5,6 +5,7 @@ import answers from '../../../../src-tauri/core/words/en/answers.ftl?raw';
 import cautions from '../../../../src-tauri/core/words/en/cautions.ftl?raw';
 import classes from '../../../../src-tauri/core/words/en/classes.ftl?raw';
 import questions from '../../../../src-tauri/core/words/en/questions.ftl?raw';
+import bench from './en.bench.ftl?raw';
 import labels from './en.ftl?raw';
 
 /** The languages that there are words in. */
@@ -12,7 +13,7 @@ export const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 const bundle = new FluentBundle('en', { useIsolating: false });
-for (const file of [answers, cautions, classes, questions, labels]) {
+for (const file of [answers, cautions, classes, questions, labels, bench]) {
   bundle.addResource(new FluentResource(file));
 }
 

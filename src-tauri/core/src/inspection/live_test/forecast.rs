@@ -1,9 +1,9 @@
-//! What a live touch test was to read on this unit, and what it would read if the metal were dead on the line.
+//! What a live touch test was to read on this unit, and what it would read if the metal were joined to the line.
 
 use super::super::conflict::Possible;
 use super::super::findings::Findings;
 use super::TouchPosition;
-use crate::arrangement::{Spread, Switch};
+use crate::arrangement::Switch;
 use crate::body::TOUCH_TEST_OHM;
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{TouchRange, touch_ranges, volts_through};
@@ -56,12 +56,9 @@ impl TouchForecast {
         }
     }
 
-    /// What a meter of 10 MΩ shows alone, V rms, in any position.
-    pub fn ghost(&self) -> Option<Spread> {
-        let ranges = [self.on, self.off].into_iter().flatten();
-        ranges
-            .map(|range| range.ghost)
-            .reduce(|a, b| Spread { low: a.low.min(b.low), high: a.high.max(b.high) })
+    /// What any position was to read.
+    pub fn anywhere(&self) -> Option<TouchRange> {
+        [self.on, self.off].into_iter().flatten().reduce(TouchRange::and)
     }
 }
 
@@ -73,11 +70,11 @@ const SUPPLY_TO_EARTH: Figure = Figure::new(2e-9, "F", Source::TypicalValues, Ma
 pub struct Floating {
     /// What couples the supply to earth, F.
     pub farads: f64,
-    /// What the network then reads on metal that is dead on the line, V rms.
+    /// What the network then reads on metal joined to the line, V rms.
     pub volts: f64,
 }
 
-/// The reading behind an isolating supply of metal that is dead on one of its conductors.
+/// The reading behind an isolating supply of metal joined to one of its conductors.
 pub fn floating(findings: &Findings) -> Floating {
     let farads = SUPPLY_TO_EARTH.value;
     let volts = volts_through(farads, findings.supply.volts, findings.supply.hertz);

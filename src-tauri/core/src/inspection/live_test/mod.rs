@@ -9,7 +9,7 @@ mod gate;
 pub use forecast::{Floating, TouchForecast, floating};
 pub use gate::{TouchGate, touch_gate};
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::Value;
 
@@ -73,6 +73,8 @@ pub struct LiveTest {
     pub checks: BTreeMap<TouchPosition, f64>,
     /// What it showed across the network, V rms.
     pub volts: BTreeMap<TouchPosition, f64>,
+    /// Where the protection tripped instead.
+    pub tripped: BTreeSet<TouchPosition>,
 }
 
 impl LiveTest {
@@ -81,13 +83,19 @@ impl LiveTest {
         self.volts.values().copied().reduce(f64::max)
     }
 
-    /// Whether the meter alone showed so much that the test ends there.
+    /// Whether the meter alone showed so much, or the protection tripped, that the test ends there.
     pub fn is_stopped(&self) -> bool {
-        self.checks.values().any(|volts| *volts > STOP_VOLTS.value)
+        let too_much = |volts: &f64| *volts > STOP_VOLTS.value;
+        !self.tripped.is_empty() || self.checks.values().any(too_much)
     }
 
-    /// Reads what is kept: `qualified`, `protection`, and volts by their position, those of the meter alone
-    /// with `check_` before it.
+    /// Whether a position is done: read, or ended by the protection.
+    pub fn is_done(&self, position: TouchPosition) -> bool {
+        self.volts.contains_key(&position) || self.tripped.contains(&position)
+    }
+
+    /// Reads what is kept: `qualified`, `protection`, and volts by their position, or `tripped`, those of the
+    /// meter alone with `check_` before it.
     ///
     /// # Errors
     /// Names the field and what it takes.
@@ -105,8 +113,15 @@ impl LiveTest {
         for &position in TouchPosition::ALL {
             let check = fields.number(&check_key(position), 0.0..=MOST_VOLTS)?;
             test.checks.extend(check.map(|volts| (position, volts)));
-            let read = fields.number(position.id(), 0.0..=MOST_VOLTS)?;
-            test.volts.extend(read.map(|volts| (position, volts)));
+            match fields.take(position.id()) {
+                Some(Value::String(text)) if text == TRIPPED => {
+                    test.tripped.insert(position);
+                }
+                Some(value) => {
+                    test.volts.insert(position, volts_of(&value, &fields.path(position.id()))?);
+                }
+                None => {}
+            }
         }
         let checks: Vec<String> = TouchPosition::ALL.iter().copied().map(check_key).collect();
         let known = [QUALIFIED, PROTECTION].into_iter().chain(TouchPosition::IDS.iter().copied());
@@ -115,6 +130,14 @@ impl LiveTest {
         Ok(test)
     }
 }
+
+fn volts_of(value: &Value, path: &str) -> Result<f64, FieldError> {
+    let volts = value.as_f64().filter(|volts| (0.0..=MOST_VOLTS).contains(volts));
+    volts.ok_or_else(|| FieldError::new(path, Message::new("takes-volts-or-tripped")))
+}
+
+/// What is kept in place of a reading where the protection tripped.
+const TRIPPED: &str = "tripped";
 
 /// The name of a live test among findings.
 pub const LIVE_TEST: &str = "live_test";
@@ -145,6 +168,8 @@ mod tests {
             (json!({"qualified": false}), "live_test.qualified"),
             (json!({"protection": "none"}), "live_test.protection"),
             (json!({"first_on": -0.1}), "live_test.first_on"),
+            (json!({"first_on": "OL"}), "live_test.first_on"),
+            (json!({"check_first_on": "tripped"}), "live_test.check_first_on"),
             (json!({"check_second_off": 1001}), "live_test.check_second_off"),
             (json!({"third_on": 1}), "live_test.third_on"),
             (json!([]), "live_test"),
@@ -158,5 +183,8 @@ mod tests {
         let at = |volts: f64| LiveTest::read(json!({"check_second_off": volts})).unwrap();
         assert!(!at(30.0).is_stopped());
         assert!(at(30.1).is_stopped());
+        let tripped = LiveTest::read(json!({"first_on": "tripped"})).unwrap();
+        assert!(tripped.is_stopped() && tripped.is_done(TouchPosition::FirstOn));
+        assert_eq!(tripped.most_volts(), None);
     }
 }

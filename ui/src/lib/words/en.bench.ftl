@@ -1,0 +1,109 @@
+# Labels of what is measured: meter readings and tests on the bench.
+
+## Meter readings
+
+readings-title = Meter readings
+readings-choose = All readings
+readings-start = Take the first reading
+readings-next = Take the next reading
+readings-all = All readings
+readings-together = What they say together
+readings-answer = Answer it
+readings-none = Nothing can be read here: it runs on batteries.
+readings-not-here = This reading cannot be taken on this unit.
+readings-no-meter = Readings need a meter, and somebody who can use one.
+readings-give = I have one
+readings-is-unplugged = It is unplugged
+readings-one-probe = One probe
+readings-other-probe = The other
+readings-switch = Power switch
+readings-switch-on = ON
+readings-switch-off = OFF
+readings-value = Reading
+readings-value-hint = Ohms, as 0.4, 270k, 2M2 or OL
+readings-kept = Read
+readings-ol = OL
+readings-again = Take it again
+readings-leave = Leave it as it was
+readings-withdraw = Withdraw it
+readings-traps = What may have fooled the meter
+readings-expected = What it was to read
+readings-expected-why = The bar is what sound parts read, the mark is what you read. A way of building that does not fit can still be there with a broken or leaky part.
+readings-fits = fits
+readings-fits-not = does not fit
+readings-ruled-out = ruled out
+readings-meter = Your meter
+readings-meter-why = From the meter’s own sheet. If you do not know, leave it: this is an ordinary one.
+readings-meter-most = Highest resistance it shows
+readings-meter-most-wrong = Takes ohms, as 2M or 20M
+readings-meter-percent = Accuracy, percent of the reading
+readings-meter-percent-wrong = Takes 0 to 50
+readings-meter-digits = Accuracy, digits of the last place
+readings-meter-digits-wrong = Takes 0 to 100
+readings-pin-a = A
+readings-pin-b = B
+readings-ohm = Ω
+readings-key-k = kΩ
+readings-key-m = MΩ
+readings-see = Take meter readings
+
+## Tests on the bench
+
+bench-tests = Other tests
+bench-charge-note = How long a capacitor takes to bleed, and what it can do until then
+bench-insulation-note = Unplugged, with a tester of some hundred volts
+bench-touch-note = Plugged in: for a qualified person only
+bench-touch-begun = Begun
+bench-figure-wrong = Takes a number from 0 to { $most }
+
+charge-title = Stored charge
+charge-caution = Unplugged does not mean empty. Treat every capacitor as charged until you have measured across it.
+charge-farads = Capacitor
+charge-farads-hint = As 40u, 0.047 µF or 16 MFD
+charge-volts = Voltage across it
+charge-volts-hint = Measured, else the highest it may have had
+charge-volts-wrong = Takes volts, above 0 and below 10 000
+charge-bleed = Bleed resistor
+charge-bleed-hint = As 220k; empty where nothing bleeds it
+charge-empty = Give the capacitor and its voltage to see how long it takes and what it can do.
+charge-curve = The voltage falls quickly first, then ever more slowly
+charge-time = How long it takes
+charge-do = What to do
+charge-can-do = What it can do now
+charge-reached = reached
+charge-below-limit = below this limit
+field-bleed_ohms = Bleed resistor
+
+insulation-title = Insulation test
+insulation-not-here = Not on this unit
+insulation-first = Before it
+insulation-means = What that means
+insulation-value = Megohms
+insulation-value-hint = As the tester shows it
+insulation-ol = Above its range
+
+touch-title = Live touch test
+touch-not-here = Not on this unit as it stands
+touch-to-readings = Take meter readings, unplugged
+touch-to-verdict = See the verdict
+touch-it-tripped = The protection tripped
+touch-tools = What you need
+touch-i-am-qualified = I am qualified for live work
+touch-protection = What protects you?
+touch-protection-why = Without one of these the test is not made.
+touch-other-protection = Choose another protection
+touch-meter-volts = V
+touch-check-volts = Meter alone, volts
+touch-network-volts = Across the network, volts
+touch-volts-hint = Alternating volts, as 0.25
+touch-together = What the readings say together
+touch-positions = Plug and switch
+touch-legend = The thick upright line is the limit, the box what was to be expected with sound parts, the mark what was read.
+touch-gauge = Reading against its limit
+touch-expected = To be expected: { $range }
+touch-expected-alone = Meter alone, to be expected: { $range }
+touch-check-kept = Meter alone: { $volts }
+touch-check-again = Read the meter alone again
+touch-again = Read it again
+touch-again-what = Read it again: { $position }
+touch-why-alone = Why the meter alone comes first
