@@ -143,6 +143,29 @@ fn metal_that_reads_open_counts_as_traced_to_nothing_where_the_chassis_would_sho
     }));
 }
 
+/// An aerial terminal that nobody has looked for hangs on the common by a capacitor, and reads open as well.
+#[test]
+fn open_metal_leaves_metal_on_the_common_until_the_terminals_were_looked_at() {
+    let left = |terminals: Option<&str>| {
+        let mut answers = json!({
+            "kind": "instrument_amplifier", "plug": "two_equal_blades", "transformer": "none",
+            "bare_metal": ["screws_or_shafts", "socket_or_pickup"], "back": "fitted",
+        });
+        if let Some(terminals) = terminals {
+            answers["terminals"] = json!([terminals]);
+        }
+        let open = json!({
+            "ohms_a_b_on": 120, "ohms_a_b_off": "OL", "ohms_a_part_on": "OL",
+            "ohms_b_part_on": "OL", "ohms_a_part_off": "OL", "ohms_b_part_off": "OL",
+        });
+        let set = left(answers, open);
+        set.iter().any(|(_, a)| a.line.is_some_and(|line| line.reach == Reach::CommonExposed))
+    };
+    assert!(left(None));
+    assert!(left(Some("aerial_or_earth")));
+    assert!(!left(Some("none")));
+}
+
 #[test]
 fn continuity_to_the_earth_pin_proves_the_chassis_and_without_a_lift_switch_its_bond() {
     let bonded = |answers: Value| {

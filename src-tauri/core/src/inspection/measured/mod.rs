@@ -57,6 +57,8 @@ struct Grounds {
     path_proven: bool,
     metal_open: bool,
     lift_absent: bool,
+    /// Whether the terminals were looked at and none is for an aerial or earth.
+    no_aerial: bool,
 }
 
 /// The way from a pin onto a tied chassis: from the pin of the near leg or of the far one.
@@ -162,6 +164,8 @@ impl Grounds {
             path_proven: path.is_some(),
             metal_open: path.is_some() && all_metal_reads_open(findings),
             lift_absent: findings.says(Question::EarthLift, "absent"),
+            no_aerial: findings.known(Question::Terminals).is_some()
+                && !findings.says(Question::Terminals, "aerial_or_earth"),
         }
     }
 }
@@ -234,9 +238,22 @@ impl<'a> Sheet<'a> {
             }
         }
         if self.grounds.metal_open && reaches_a_leg(isolation, line.reach) {
-            clashes.extend(self.with_path(&PART));
+            let open = self.with_path(&PART).into_iter();
+            clashes.extend(open.filter_map(|clash| self.of_metal(line.reach, clash)));
         }
         clashes
+    }
+
+    /// A clash of bare metal. Metal on a common of its own stands for an aerial terminal as well, which goes
+    /// to that common through a capacitor and reads open: only where there is none does it go.
+    fn of_metal(&self, reach: Reach, mut clash: Clash) -> Option<Clash> {
+        if reach == Reach::CommonExposed {
+            if !self.grounds.no_aerial {
+                return None;
+            }
+            clash.push(Finding::Answer(Question::Terminals));
+        }
+        Some(clash)
     }
 
     /// A joint to a leg that is not switched cannot come and go with the switch.
@@ -259,8 +276,10 @@ impl<'a> Sheet<'a> {
             (Some(on), Some(off)) => is_parted(on, off) || is_parted(off, on),
             _ => false,
         };
-        let pairs = chassis.into_iter().chain(part).filter(differ).collect::<Vec<_>>();
-        pairs.into_iter().map(|pair| pair.map(Finding::Reading).to_vec())
+        let clash = |pair: [ReadingId; 2]| pair.map(Finding::Reading).to_vec();
+        let chassis = chassis.filter(differ).map(clash);
+        let part = part.filter(differ).and_then(|pair| self.of_metal(line.reach, clash(pair)));
+        chassis.into_iter().chain(part)
     }
 
     fn read(&self, id: ReadingId) -> Option<Spread> {
