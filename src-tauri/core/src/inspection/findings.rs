@@ -3,7 +3,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::arrangement::{ReadingId, Spread};
-use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::Parts;
 use crate::heaters::{Study, study};
 use crate::supply::Supply;
@@ -220,7 +219,7 @@ impl Findings {
         let usual = Parts::default();
         Parts {
             line_capacitor: spread(ValueId::LineCapacitor),
-            network_ohm: leak::narrowed(self, self.network_resistor()),
+            network_ohm: leak::widened(self, self.network_resistor()),
             network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
             aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
             heater_ohm: self
@@ -244,12 +243,6 @@ impl Findings {
             _ => None,
         };
         told.into_iter().chain(self.live_test.most_volts()).reduce(f64::max)
-    }
-
-    /// Whether a touch test came out above its limit; a protection that tripped says so as well.
-    pub fn touches_above_limit(&self) -> bool {
-        let above = self.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
-        above || !self.live_test.tripped.is_empty()
     }
 
     /// What the list of tubes says against this supply; nothing where there is none.

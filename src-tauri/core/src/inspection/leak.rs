@@ -20,17 +20,14 @@ const SHORT: f64 = WIRE_LEAST.value;
 
 /// The resistor between common and chassis, as far as readings in circuit say, Ω.
 ///
-/// A path below its range is a capacitor beside it that leaks or is shorted, and that is what a person
-/// would receive through. Read at the chassis it bounds the path from above; read at bare metal, which may
-/// be the common itself, it only says that the path may be as low.
-pub fn narrowed(findings: &Findings, resistor: Spread) -> Spread {
-    let below = |read: &Spread| read.low < resistor.low;
-    let chassis = lowest(findings, &[Probe::Chassis]).filter(below);
-    let metal = lowest(findings, &[Probe::Part]).filter(below);
-    match (chassis, metal) {
-        (Some(read), _) => Spread { low: SHORT, high: read.high.max(2.0 * SHORT) },
-        (None, Some(_)) => Spread { low: SHORT, ..resistor },
-        (None, None) => resistor,
+/// A path below its range is a capacitor beside it that leaks or is shorted, and a person would receive
+/// through that. It may open again, so the range grows downwards and never shrinks: a short to the neutral
+/// leg could otherwise hide what the sound network lets through.
+pub fn widened(findings: &Findings, resistor: Spread) -> Spread {
+    let read = lowest(findings, &[Probe::Chassis, Probe::Part]);
+    match read.filter(|read| read.low < resistor.low) {
+        Some(_) => Spread { low: SHORT, ..resistor },
+        None => resistor,
     }
 }
 
