@@ -12,7 +12,7 @@ BENCH_PACKAGES := libvips-tools
 
 # What needs neither a window nor WebKit.
 HEADLESS := -p coldchassis-core -p coldchassis-cli -p coldchassis-tests
-# What drives the app; it is built before, in the same profile.
+# The app and what drives it. The checks drive the released app, which `make run` opens: WebKit's side is built once.
 APP := -p coldchassis-app -p coldchassis-app-tests
 
 UI_MODULES := ui/node_modules/.package-lock.json
@@ -50,8 +50,9 @@ test-ui: $(UI_MODULES)
 
 test-app: setup-test screens $(BROWSER_MODULES)
 	cargo clippy $(APP) --all-targets --quiet -- -D warnings
-	cargo build -p coldchassis-app
-	cargo test $(APP) --no-fail-fast
+	cargo build --release --quiet -p coldchassis-app
+	cargo test --release -p coldchassis-app --no-fail-fast
+	COLDCHASSIS_APP=$(CURDIR)/target/release/coldchassis-app cargo test -p coldchassis-app-tests --no-fail-fast
 	RUSTDOCFLAGS="-D warnings" cargo doc $(APP) --no-deps --document-private-items --quiet
 
 test-browser: setup-test screens $(BROWSER_MODULES)

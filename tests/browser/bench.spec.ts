@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 
 import { expect, test } from './check';
 import { settle } from './screen';
-import { CORD_SEEN, HOT_CHASSIS, inspect, SHELF_RADIO, TESTABLE } from './units';
+import { CORD_SEEN, HOT_CHASSIS, inspect, SHELF_RADIO, TESTABLE, type Unit } from './units';
 import { Walk } from './walk';
 import { say } from './words';
 
@@ -15,50 +15,74 @@ async function enter(page: Page, id: string, text: string): Promise<void> {
   await new Walk(page).tap(say('question-keep'));
 }
 
+const GFCI: Unit = { ...TESTABLE, live: { qualified: true, protection: 'gfci', earth_volts: 119 } };
+const step = (page: Page, position: string) =>
+  page.getByRole('heading', { level: 2, name: say(`touch-position-${position}`) });
+
 test('the live touch test goes on step by step, and what is kept is there after a new start', async ({ bridge, page, traffic }) => {
   const walk = new Walk(page);
   await page.goto(`/#/i/${await inspect(bridge, TESTABLE)}/touch`);
   await settle(page, traffic);
   await walk.tap(say('touch-i-am-qualified'));
   await walk.tap(`${say('touch-protection-gfci')} ${say('touch-protection-gfci-says')}`);
-  await expect(page.getByRole('heading', { level: 2, name: say('touch-position-first_on') })).toBeVisible();
-  await enter(page, 'touch-check-volts', '4.5');
-  await enter(page, 'touch-network-volts', '0,3');
-  await expect(page.getByText('0.3\u00a0V', { exact: true })).toBeVisible();
-  await expect(page.getByRole('heading', { level: 2, name: say('touch-position-first_off') })).toBeVisible();
+  await enter(page, 'touch-earth-volts', '2');
+  await expect(page.getByText(say('touch-earth-unproven', { volts: '120\u00a0V' }))).toBeVisible();
+  await enter(page, 'touch-earth-volts', '118');
+  await expect(step(page, 'first_off')).toBeVisible();
+  await enter(page, 'touch-check-volts', '1.3');
+  await enter(page, 'touch-network-volts', '0,03');
+  await expect(page.getByText('0.03\u00a0V', { exact: true })).toBeVisible();
+  await expect(step(page, 'first_on')).toBeVisible();
+  await enter(page, 'touch-check-volts', '1.3');
+  await expect(field(page, 'touch-network-volts')).toBeVisible();
   await page.reload();
   await settle(page, traffic);
-  await expect(page.getByText('0.3\u00a0V', { exact: true })).toBeVisible();
-  await expect(page.getByRole('heading', { level: 2, name: say('touch-position-first_off') })).toBeVisible();
-  await walk.tap(say('undo'));
-  await expect(page.getByRole('heading', { level: 2, name: say('touch-position-first_on') })).toBeVisible();
-  await expect(field(page, 'touch-network-volts')).toBeVisible();
+  // Whoever comes back says it again, and the meter alone comes first again: the plug may be another way.
+  await expect(field(page, 'touch-network-volts')).toBeHidden();
+  await walk.tap(say('touch-i-am-qualified'));
+  await expect(page.getByText('0.03\u00a0V', { exact: true })).toBeVisible();
+  await expect(step(page, 'first_on')).toBeVisible();
+  await expect(field(page, 'touch-check-volts')).toBeVisible();
 });
 
-test('above thirty volts, or when the protection trips, the network is not asked for', async ({ bridge, page, traffic }) => {
+test('above thirty volts low impedance is tried, and where it shows the line the network is not asked for', async ({ bridge, page, traffic }) => {
   const walk = new Walk(page);
-  const unit = { ...TESTABLE, live: { qualified: true as const, protection: 'rcd' } };
-  await page.goto(`/#/i/${await inspect(bridge, unit)}/touch`);
+  await page.goto(`/#/i/${await inspect(bridge, GFCI)}/touch`);
   await settle(page, traffic);
+  await walk.tap(say('touch-i-am-qualified'));
   await enter(page, 'touch-check-volts', '31');
   await expect(page.getByText(say('touch-stopped', { stop: '30\u00a0V' }))).toBeVisible();
+  await enter(page, 'touch-low-volts', '31');
+  await expect(page.getByText(say('touch-stopped', { stop: '30\u00a0V' }))).toBeVisible();
+  await expect(field(page, 'touch-low-volts')).toBeHidden();
   await expect(field(page, 'touch-network-volts')).toBeHidden();
-  await walk.tap(say('undo'));
+  await walk.tap(say('verdict'));
+  await expect(walk.tag).toContainText(say('permission-touch_stopped'));
+});
+
+test('where the protection trips the test ends, and the tag forbids', async ({ bridge, page, traffic }) => {
+  const walk = new Walk(page);
+  await page.goto(`/#/i/${await inspect(bridge, GFCI)}/touch`);
+  await settle(page, traffic);
+  await walk.tap(say('touch-i-am-qualified'));
   await walk.tap(say('touch-it-tripped'));
   await expect(page.getByText(say('touch-stopped-tripped'))).toBeVisible();
   await expect(field(page, 'touch-check-volts')).toBeHidden();
   await walk.tap(say('verdict'));
-  await expect(walk.tag).toContainText(say('permission-touch_test'));
+  await expect(walk.tag).toContainText(say('permission-touch_tripped'));
 });
 
 test('a word in place of a figure is refused beside its field, and nothing is kept', async ({ bridge, page, traffic }) => {
-  const unit = { ...TESTABLE, live: { qualified: true as const, protection: 'rcd' } };
-  await page.goto(`/#/i/${await inspect(bridge, unit)}/touch`);
+  const inspection = await inspect(bridge, GFCI);
+  await page.goto(`/#/i/${inspection}/touch`);
   await settle(page, traffic);
+  await new Walk(page).tap(say('touch-i-am-qualified'));
   for (const text of ['much', '-1', '1001', '']) {
     await enter(page, 'touch-check-volts', text);
     await expect(page.getByText(say('bench-figure-wrong', { most: '1000' }))).toBeVisible();
   }
+  const { findings } = await bridge.call<{ findings: { path: string }[] }>('show_inspection', { inspection });
+  expect(findings.some(({ path }) => path.includes('check_'))).toBe(false);
 });
 
 for (const [unit, why] of [
@@ -92,7 +116,7 @@ test('an insulation reading is kept, told and withdrawn', async ({ bridge, page,
   await walk.tap(say('readings-withdraw'));
   await expect(field(page, 'insulation-value')).toBeVisible();
   await walk.tap(say('insulation-ol'));
-  await expect(page.getByText(say('insulation-means-enough'))).toBeVisible();
+  await expect(page.getByText(say('insulation-over-range'))).toBeVisible();
 });
 
 test('a stored charge is worked out while it is typed, and outlives a look elsewhere', async ({ page, traffic }) => {
@@ -102,12 +126,12 @@ test('a stored charge is worked out while it is typed, and outlives a look elsew
   await field(page, 'charge-volts').fill('450');
   await expect(page.getByText(say('charge-never')).first()).toBeVisible();
   await field(page, 'charge-bleed').fill('220k');
-  await expect(page.getByText('22.2\u00a0s to 33.2\u00a0s')).toBeVisible();
+  await expect(page.getByText('22.2\u00a0s to 39.9\u00a0s')).toBeVisible();
   await page.goto('/#/settings');
   await settle(page, traffic);
   await page.goBack();
   await expect(field(page, 'charge-volts')).toHaveValue('450');
   await field(page, 'charge-volts').fill('0');
   await expect(page.getByText(say('charge-volts-wrong'))).toBeVisible();
-  await expect(page.getByText('22.2\u00a0s to 33.2\u00a0s')).toBeHidden();
+  await expect(page.getByText('22.2\u00a0s to 39.9\u00a0s')).toBeHidden();
 });

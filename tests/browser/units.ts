@@ -69,7 +69,7 @@ export const LEAKY_AMPLIFIER: Unit = {
 export const CORD_SEEN: Unit = {
   ...LEAKY_AMPLIFIER,
   access: [...ON_BENCH, 'meter'],
-  answers: { ...LEAKY_AMPLIFIER.answers, cord: 'sound' },
+  answers: { ...LEAKY_AMPLIFIER.answers, cord: 'sound', filter_capacitors: 'sound' },
 };
 
 /** Everything that could forbid to plug it in for a test was looked at. */

@@ -8,8 +8,8 @@ use coldchassis_core::body::ChargeLimit;
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
 use coldchassis_core::inspection::{
-    Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPosition, Trap,
-    ValueId, check_key,
+    Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPart, TouchPosition,
+    Trap, ValueId,
 };
 use coldchassis_core::supply::PRESETS;
 
@@ -157,9 +157,8 @@ fn readings() -> Vec<Expansion> {
 fn bench_tests() -> Vec<Expansion> {
     let positions: Vec<&str> =
         TouchPosition::IDS.iter().copied().chain(["only_on", "only_off"]).collect();
-    let checks: Vec<String> = TouchPosition::ALL.iter().copied().map(check_key).collect();
-    let parts = ["qualified", "protection"].into_iter().chain(TouchPosition::IDS.iter().copied());
-    let parts: Vec<&str> = parts.chain(checks.iter().map(String::as_str)).collect();
+    let parts: Vec<String> = TouchPart::all().map(TouchPart::key).collect();
+    let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
     let levels = of("charge-level-{}", &["low", "plug", "empty"]);
     vec![
         Expansion { variables: &["volts"], ..levels },

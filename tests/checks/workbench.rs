@@ -8,8 +8,6 @@
 mod asking;
 #[path = "workbench/bench.rs"]
 mod bench;
-#[path = "workbench/bench_tests.rs"]
-mod bench_tests;
 #[path = "workbench/files.rs"]
 mod files;
 #[path = "workbench/heaters.rs"]
@@ -24,7 +22,11 @@ mod permission;
 mod refusals;
 #[path = "workbench/sequences.rs"]
 mod sequences;
+#[path = "workbench/touch_test.rs"]
+mod touch_test;
 #[path = "workbench/undoing.rs"]
 mod undoing;
+#[path = "workbench/unplugged_tests.rs"]
+mod unplugged_tests;
 #[path = "workbench/wording.rs"]
 mod wording;

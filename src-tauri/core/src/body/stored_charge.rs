@@ -10,12 +10,15 @@ use crate::figure::{Figure, Mark, Source};
 pub const BODY_OHM: Figure = Figure::new(500.0, "Ω", Source::Iec60479_1, Mark::MemoryMedium);
 
 /// From here on a capacitor of such a unit is taken as an electrolytic one, F.
-pub const ELECTROLYTIC_FROM: Figure =
+const ELECTROLYTIC_FROM: Figure =
     Figure::new(1e-6, "F", Source::TypicalValues, Mark::CommonPractice);
 
 /// How much more than its marking an electrolytic capacitor may hold, as a share.
-pub const ELECTROLYTIC_MORE: Figure =
+const ELECTROLYTIC_MORE: Figure =
     Figure::new(0.5, "1", Source::TypicalValues, Mark::CommonPractice);
+
+/// How much more than its marking any other old part may be, as a share.
+const MARKED_MORE: Figure = Figure::new(0.2, "1", Source::TypicalValues, Mark::CommonPractice);
 
 /// Direct voltage that is no shock hazard in use, V.
 pub const LOW_VOLTS: Figure = Figure::new(60.0, "V", Source::Iec62368_1, Mark::MemoryHigh);
@@ -73,10 +76,20 @@ impl StoredCharge {
         self.seconds_to(self.volts * EMPTY.value)
     }
 
-    /// The same capacitor with the most that it may hold where it is an electrolytic one.
+    /// The same with the most that capacitor and resistor may be, as old parts are marked.
     #[must_use]
     pub fn at_most(&self) -> Self {
-        Self { farads: self.farads * (1.0 + ELECTROLYTIC_MORE.value), ..*self }
+        let more = if self.is_electrolytic() { ELECTROLYTIC_MORE } else { MARKED_MORE };
+        Self {
+            farads: self.farads * (1.0 + more.value),
+            bleed_ohms: self.bleed_ohms.map(|ohms| ohms * (1.0 + MARKED_MORE.value)),
+            ..*self
+        }
+    }
+
+    /// Whether it is large enough to be taken as an electrolytic one.
+    pub const fn is_electrolytic(&self) -> bool {
+        self.farads >= ELECTROLYTIC_FROM.value
     }
 }
 
@@ -91,7 +104,9 @@ id_enum! {
         Act = "act",
         /// At least 100 V and 10 J: a shock hazard.
         Shock = "shock",
-        /// From 100 mC in one pulse of 10 ms to 5 s the heart may stop; less may stop it as well.
+        /// Below 100 V and more than 100 J: a short through metal burns.
+        Burn = "burn",
+        /// From 100 mC and 60 V in one pulse of 10 ms to 5 s the heart may stop; less may stop it as well.
         Fibrillation = "fibrillation",
     }
 }
@@ -108,7 +123,7 @@ const fn of(value: f64, unit: &'static str, mark: Mark) -> Figure {
     Figure::new(value, unit, Source::StoredEnergy, mark)
 }
 
-const ROWS: [Row; 5] = [
+const ROWS: [Row; 6] = [
     Row {
         limit: ChargeLimit::Touchable,
         volts: of(60.0, "V", Mark::Verified),
@@ -134,8 +149,15 @@ const ROWS: [Row; 5] = [
         charge: None,
     },
     Row {
-        limit: ChargeLimit::Fibrillation,
+        limit: ChargeLimit::Burn,
         volts: of(0.0, "V", Mark::Verified),
+        energy: Some(of(100.0, "J", Mark::Verified)),
+        charge: None,
+    },
+    Row {
+        limit: ChargeLimit::Fibrillation,
+        // The charge is of the chest; below this the skin lets little of it through.
+        volts: LOW_VOLTS,
         energy: None,
         charge: Some(super::FIBRILLATION_CHARGE),
     },
@@ -201,9 +223,11 @@ mod tests {
         let of = |farads: f64, volts: f64| -> Vec<ChargeLimit> {
             StoredCharge { farads, volts, bleed_ohms: None }.reaches().collect()
         };
-        use ChargeLimit::{Act, Fibrillation, Reflex, Shock, Touchable};
+        use ChargeLimit::{Act, Burn, Fibrillation, Reflex, Shock, Touchable};
         assert_eq!(of(0.05e-6, 170.0), [], "a line capacitor");
         assert_eq!(of(20e-6, 160.0), [Touchable]);
+        assert_eq!(of(10e-3, 12.0), [], "a large one at a low voltage");
+        assert_eq!(of(0.1, 50.0), [Burn]);
         assert_eq!(of(50e-6, 450.0), [Touchable, Reflex, Act]);
         assert_eq!(of(220e-6, 500.0), [Touchable, Reflex, Act, Shock, Fibrillation]);
     }

@@ -10,7 +10,7 @@ use crate::words::Message;
 
 use super::bank::{Access, Question, Shape, ValueId};
 use super::findings::{Answer, Findings, Meter, PartValue, Rated, Reading};
-use super::live_test::{LIVE_TEST, LiveTest};
+use super::live_test::{LIVE_TEST, read_live_test};
 use crate::arrangement::ReadingId;
 
 const KEYS: &[&str] =
@@ -57,7 +57,7 @@ pub fn read_findings(value: Value) -> Result<Findings, FieldError> {
         findings.meter = self::meter(meter)?;
     }
     if let Some(test) = fields.take(LIVE_TEST) {
-        findings.live_test = LiveTest::read(test)?;
+        findings.live_test = read_live_test(test)?;
     }
     fields.finish(KEYS)?;
     Ok(findings)

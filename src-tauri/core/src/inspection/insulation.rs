@@ -3,9 +3,10 @@
 //! Some hundred volts go from both supply pins, joined, to the metal. That says something of a unit whose
 //! line side is meant to be apart from the metal, and harms or misleads in any other.
 
+use super::bank::Access;
 use super::conflict::Possible;
 use super::findings::{Findings, Reading};
-use crate::arrangement::{Isolation, LineCapacitor, LineCapacitorClass, ReadingId};
+use crate::arrangement::{Isolation, LineCapacitor, LineCapacitorClass, Reach, ReadingId};
 use crate::fields::id_enum;
 use crate::figure::{Figure, Mark, Source};
 
@@ -30,12 +31,27 @@ pub struct InsulationGate {
     pub conflict: bool,
     /// There is no line side at all.
     pub no_line: bool,
+    /// No metal can be touched that it could be held to.
+    pub no_metal: bool,
+    /// There is no meter.
+    pub no_meter: bool,
 }
 
 impl InsulationGate {
     /// Whether nothing stands against it.
     pub const fn is_open(&self) -> bool {
-        self.ways.is_empty() && !self.capacitor && !self.conflict && !self.no_line
+        !self.is_refused() && !self.capacitor
+    }
+
+    /// Whether something stands against it that cannot be put right on the bench.
+    pub const fn is_refused(&self) -> bool {
+        let says_nothing = self.conflict || self.no_line || !self.ways.is_empty();
+        says_nothing || self.no_metal || self.no_meter
+    }
+
+    /// Whether a value that was read all the same says nothing of this unit.
+    pub const fn says_nothing(&self) -> bool {
+        self.conflict || self.no_line || !self.ways.is_empty()
     }
 }
 
@@ -53,6 +69,11 @@ pub fn insulation_gate(findings: &Findings) -> InsulationGate {
         });
     }
     gate.no_line = possible.considered.iter().all(|(_, a)| a.isolation == Isolation::NoLine);
+    gate.no_metal = possible
+        .considered
+        .iter()
+        .all(|(_, a)| a.line.is_none_or(|line| line.reach == Reach::Closed));
+    gate.no_meter = !findings.access.contains(&Access::Meter);
     gate.ways.sort_unstable();
     gate.ways.dedup();
     gate

@@ -39,8 +39,8 @@ pub use insulation::{
 };
 pub use judge::Judge;
 pub use live_test::{
-    Floating, LIVE_TEST, LiveTest, Protection, TouchForecast, TouchGate, TouchPosition, check_key,
-    floating, touch_gate,
+    Floating, LIVE_TEST, LiveTest, Protection, Stop, TouchForecast, TouchGate, TouchPart,
+    TouchPosition, floating, read_live_test, touch_gate,
 };
 pub use measured::{Unproven, proven_path};
 pub use next::Step;

@@ -4,8 +4,10 @@ use super::bank::Question;
 use super::findings::Findings;
 use super::insulation::{InsulationMeaning, insulation_meaning};
 use super::leak::leak_ma;
+use super::live_test::Stop;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
+use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::Class;
 use crate::words::{Message, milliamperes};
 
@@ -34,19 +36,29 @@ pub fn standing(verdict: &Verdict) -> Vec<Message> {
 
 /// What forbids power whatever the class, or speaks against the class: empty where nothing does.
 pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    let touch_test = findings.touches_above_limit().then(|| Message::new("permission-touch_test"));
-    touch_test.into_iter().chain(forbids_power(findings, verdict)).collect()
+    let above = findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
+    let touch_test = match findings.live_test.stop() {
+        Some(Stop::Tripped) => Some("permission-touch_tripped"),
+        _ if above => Some("permission-touch_test"),
+        Some(Stop::Alone) => Some("permission-touch_stopped"),
+        _ => None,
+    };
+    touch_test.map(Message::new).into_iter().chain(forbids_power(findings, verdict)).collect()
 }
 
 /// The same but for the touch test itself: what forbids to plug it in even for that.
 pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
+    let insulation = insulation_meaning(findings);
     [
         (is_power_forbidden(verdict), "permission-cautions-first"),
         // Current has gone through a person: whatever explains it may not be among the answers.
         (findings.says(Question::Tingle, "reported"), "permission-tingle"),
+        (insulation == Some(InsulationMeaning::Rejected), "permission-insulation"),
+        // Enough behind a proven earth wire only.
         (
-            insulation_meaning(findings) == Some(InsulationMeaning::Rejected),
-            "permission-insulation",
+            insulation == Some(InsulationMeaning::EarthedOnly)
+                && !findings.says(Question::EarthWire, "on_chassis"),
+            "permission-insulation_unearthed",
         ),
     ]
     .into_iter()

@@ -34,6 +34,11 @@ pub fn watts(watts: f64) -> String {
     with_unit(watts, "W")
 }
 
+/// A small power given in W, in mW.
+pub fn milliwatts(watts: f64) -> String {
+    with_unit(watts * 1e3, "mW")
+}
+
 /// A capacitance given in F, in the unit printed on such parts.
 pub fn farads(farads: f64) -> String {
     if farads < 1e-8 { with_unit(farads * 1e9, "nF") } else { with_unit(farads * 1e6, "µF") }

@@ -36,6 +36,10 @@ pub struct ChargeView {
     pub levels: Vec<ChargeLevel>,
     /// The voltage it starts from, V.
     pub volts: f64,
+    /// The same in words.
+    pub from: String,
+    /// When the curve ends, in words.
+    pub until: String,
     /// The voltage at even steps of time on the way down, V; empty where nothing bleeds it.
     pub curve: Vec<f64>,
     /// How long the whole curve takes, s.
@@ -83,10 +87,12 @@ pub struct TouchPositionView {
     pub id: TouchPosition,
     /// How plug and switch stand.
     pub title: String,
-    /// What the meter alone showed; nothing before.
+    /// What the meter alone showed, and its range of low impedance; nothing before.
     pub check: Option<String>,
-    /// Whether that ends the test.
-    pub stops: bool,
+    /// Whether the meter alone showed too much, and its range of low impedance is to be tried.
+    pub wants_low: bool,
+    /// Whether the network may go on.
+    pub is_checked: bool,
     /// What was read across the network, or that the protection tripped; nothing before.
     pub kept: Option<String>,
     /// The same, V.
@@ -99,10 +105,10 @@ pub struct TouchPositionView {
     pub expected: String,
     /// What was to be expected on the meter alone, in words.
     pub expected_alone: String,
-    /// What the reading says.
+    /// What the readings say.
     pub says: Vec<String>,
-    /// Whether it is above the limit.
-    pub above: bool,
+    /// Whether it ends the test.
+    pub ends: bool,
 }
 
 /// The live touch test.
@@ -110,30 +116,42 @@ pub struct TouchPositionView {
 pub struct TouchTestView {
     /// What comes before it.
     pub cautions: Vec<String>,
+    /// What holds while the plug is in.
+    pub energised: String,
     /// Why it must not be done on this unit; empty where nothing speaks against it.
     pub refused: Vec<String>,
     /// What to look at first, by the question's id; nothing where that is done.
     pub first: Option<&'static str>,
     /// The same in words.
     pub first_what: Option<String>,
+    /// What has to be at hand, and what will come of it.
+    pub tools: Vec<String>,
     /// Whether somebody qualified said that they take it.
     pub qualified: bool,
     /// The protections to choose from.
     pub protections: Vec<ProtectionView>,
     /// The one that was chosen.
     pub protection: Option<Protection>,
+    /// How the earth and the meter are proven.
+    pub earth_steps: Vec<String>,
+    /// What the meter showed there; nothing before.
+    pub earth: Option<String>,
+    /// Whether that proves both.
+    pub earth_proven: bool,
+    /// Why it does not; nothing before, or where it does.
+    pub earth_why: Option<String>,
     /// Why nothing can be concluded from a low reading here; nothing where something can.
     pub proves_nothing: Option<String>,
-    /// What has to be at hand.
-    pub tools: Vec<String>,
     /// What the meter alone may show on sound metal, and why.
     pub ghost: String,
-    /// The positions of plug and switch, in their order.
+    /// The positions of plug and switch, in their order, and others that something was read in.
     pub positions: Vec<TouchPositionView>,
-    /// The position to go on with; nothing when all are read or the test is stopped.
+    /// The position to go on with; nothing when all are read, the test is stopped or may not begin.
     pub next: Option<TouchPosition>,
     /// How the meter alone is used.
     pub check_steps: Vec<String>,
+    /// How its range of low impedance is used.
+    pub low_steps: Vec<String>,
     /// How the network is used.
     pub network_steps: Vec<String>,
     /// Why the test is stopped; nothing where it is not.

@@ -281,7 +281,7 @@ impl Workbench {
         self.set_all(inspection, vec![change])
     }
 
-    fn set_all(
+    pub(super) fn set_all(
         &mut self,
         inspection: Uuid,
         changes: Vec<Change>,

@@ -85,6 +85,10 @@ const SCENES: [Scene; 10] = [
             ("answers.terminals", r#"["none"]"#),
             ("answers.selector", r#""present""#),
             ("answers.tingle", r#""reported""#),
+            ("readings.ohms_a_b_on", "12"),
+            ("readings.ohms_a_b_off", r#""OL""#),
+            ("readings.ohms_a_part_on", r#""OL""#),
+            ("readings.ohms_b_part_on", r#""OL""#),
         ],
     },
     // Two faults, shown: windings traced, earth wire on the chassis.
@@ -124,6 +128,12 @@ const SCENES: [Scene; 10] = [
             ("answers.line_capacitor", r#""on_selector""#),
             ("answers.line_capacitor_class", r#""ordinary""#),
             ("values.line_capacitor", r#"{"farads": 4.7e-8, "measured": true}"#),
+            ("answers.cord", r#""sound""#),
+            ("values.rated", r#"{"volts": 117, "hertz": 60, "watts": 60}"#),
+            // The capacitor holds a meter of high impedance near the line: the touch test ends there.
+            ("live_test.qualified", "true"),
+            ("live_test.protection", r#""gfci""#),
+            ("live_test.check_first_on", "117"),
         ],
     },
     // Live, shown: the switch is in the common leg, so it is live when it is off.
@@ -143,6 +153,9 @@ const SCENES: [Scene; 10] = [
             ("answers.common_leg", r#""pin_b""#),
             ("answers.switch_leg", r#""pin_b""#),
             ("answers.cord", r#""cracked""#),
+            ("readings.ohms_b_chassis_on", "0.4"),
+            ("readings.ohms_a_chassis_on", "124"),
+            ("readings.ohms_b_chassis_off", r#""OL""#),
             ("tubes", r#"["12SA7", "12SK7", "12SQ7", "50L6GT", "35Z5GT"]"#),
         ],
     },

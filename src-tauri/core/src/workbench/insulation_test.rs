@@ -6,8 +6,8 @@ use super::bench_test_views::InsulationView;
 use super::error::Problem;
 use super::session::Workbench;
 use crate::inspection::{
-    Findings, INSULATION_VOLTS, InsulationGate, Reading, ReadingId, insulation_gate,
-    insulation_meaning,
+    Findings, INSULATION_VOLTS, InsulationGate, InsulationMeaning, Reading, ReadingId,
+    insulation_gate, insulation_meaning,
 };
 use crate::words::{Message, Words, milliamperes, ohms, volts};
 
@@ -28,7 +28,9 @@ fn view(findings: &Findings, words: &Words) -> InsulationView {
     let say = |id: &str| words.say_id(id);
     let steps = Message::new("insulation-step-test").text("volts", volts(INSULATION_VOLTS.value));
     InsulationView {
-        cautions: ["insulation-qualified", "insulation-unplug"].map(say).to_vec(),
+        cautions: ["insulation-qualified", "insulation-unplug", "readings-discharge"]
+            .map(say)
+            .to_vec(),
         refused: refused(&gate, words),
         first: gate.capacitor.then(|| say("insulation-lift-capacitor")),
         steps: vec![
@@ -37,7 +39,7 @@ fn view(findings: &Findings, words: &Words) -> InsulationView {
             say("insulation-step-discharge"),
         ],
         kept: kept(findings, words),
-        means: means(findings, words),
+        means: means(findings, &gate, words),
     }
 }
 
@@ -50,6 +52,8 @@ fn refused(gate: &InsulationGate, words: &Words) -> Vec<String> {
         alone(gate.conflict, "insulation-refused-conflict"),
         alone(gate.no_line, "insulation-refused-no_line"),
         (!gate.ways.is_empty()).then_some(ways),
+        alone(gate.no_metal && !gate.no_line, "insulation-refused-no_metal"),
+        alone(gate.no_meter, "touch-refused-no_meter"),
     ];
     reasons.into_iter().flatten().map(|reason| words.say(&reason)).collect()
 }
@@ -62,22 +66,30 @@ fn kept(findings: &Findings, words: &Words) -> Option<String> {
     })
 }
 
-fn means(findings: &Findings, words: &Words) -> Vec<String> {
+fn means(findings: &Findings, gate: &InsulationGate, words: &Words) -> Vec<String> {
     let Some(meaning) = insulation_meaning(findings) else { return Vec::new() };
-    let leak = match findings.readings.get(&ReadingId::InsulationMegohms) {
-        Some(Reading::Value(megohms)) if *megohms > 0.0 => {
+    let reading = findings.readings.get(&ReadingId::InsulationMegohms);
+    let meaning = match (meaning, reading) {
+        // A bad value forbids power whatever it was read of; any other says nothing here.
+        (InsulationMeaning::Rejected, _) => "insulation-means-rejected".to_owned(),
+        _ if gate.says_nothing() => "insulation-says-nothing".to_owned(),
+        (_, Some(Reading::OverRange)) => "insulation-over-range".to_owned(),
+        (meaning, _) => format!("insulation-means-{}", meaning.id()),
+    };
+    let leak = match reading {
+        Some(Reading::Value(megohms)) if *megohms > LEAST_SHOWN => {
             let highest = findings.supply.volts_max;
-            let leak = highest / (megohms * 1e6) * 1000.0;
             let leak = Message::new("insulation-leak")
-                .text("current", milliamperes(leak))
+                .text("current", milliamperes(highest / (megohms * 1e6) * 1000.0))
                 .text("volts", volts(highest));
             Some(words.say(&leak))
         }
         _ => None,
     };
-    let meaning = words.say_id(&format!("insulation-means-{}", meaning.id()));
-    [Some(meaning), leak, Some(words.say_id("insulation-not-class"))]
-        .into_iter()
-        .flatten()
-        .collect()
+    let apart = gate.capacitor.then(|| words.say_id("insulation-capacitor-apart"));
+    let class = Some(words.say_id("insulation-not-class"));
+    [Some(words.say_id(&meaning)), leak, apart, class].into_iter().flatten().collect()
 }
+
+/// Below this a leak is that of a dead short and its figure says nothing, MΩ.
+const LEAST_SHOWN: f64 = 1e-4;

@@ -23,6 +23,7 @@ mod readings;
 mod session;
 mod stored_charge;
 mod tag;
+mod touch_says;
 mod touch_test;
 mod touch_words;
 mod tube_words;

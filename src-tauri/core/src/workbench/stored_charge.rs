@@ -4,9 +4,7 @@ use super::bench_test_views::{ChargeLevel, ChargeLimitView, ChargeView};
 use super::error::Problem;
 use super::heater_views::NamedFigure;
 use super::session::Workbench;
-use crate::body::{
-    BODY_OHM, ChargeLimit, ELECTROLYTIC_FROM, EMPTY, LOW_VOLTS, PLUG_VOLTS, StoredCharge,
-};
+use crate::body::{BODY_OHM, ChargeLimit, EMPTY, LOW_VOLTS, PLUG_VOLTS, StoredCharge};
 use crate::fields::{FieldError, Fields};
 use crate::words::{Message, Words, amperes, coulombs, joules, ohms, seconds, volts};
 
@@ -57,8 +55,7 @@ impl Ends {
 }
 
 fn view(charge: &StoredCharge, words: &Words) -> ChargeView {
-    let is_electrolytic = charge.farads >= ELECTROLYTIC_FROM.value;
-    let most = if is_electrolytic { charge.at_most() } else { *charge };
+    let most = charge.at_most();
     let ends = Ends { marked: *charge, most };
     let named = |id: &str, figure: String, note: Message| NamedFigure {
         name: words.say_id(id),
@@ -67,7 +64,7 @@ fn view(charge: &StoredCharge, words: &Words) -> ChargeView {
     };
     let body = Message::new("charge-first-note").text("body", ohms(BODY_OHM.value));
     let energy_note =
-        if is_electrolytic { "charge-electrolytic-note" } else { "charge-marked-note" };
+        if charge.is_electrolytic() { "charge-electrolytic-note" } else { "charge-marked-note" };
     ChargeView {
         figures: vec![
             named(
@@ -84,6 +81,8 @@ fn view(charge: &StoredCharge, words: &Words) -> ChargeView {
         ],
         levels: levels(&ends, words),
         volts: charge.volts,
+        from: volts(charge.volts),
+        until: seconds(curve_seconds(&most)),
         curve: curve(&most),
         curve_seconds: curve_seconds(&most),
         limits: limits(&most, words),

@@ -1,18 +1,15 @@
-//! The words of the live touch test.
+//! The words of the live touch test: what comes before it, and its steps.
 
 use super::bench_test_views::{ProtectionView, TouchPositionView, TouchTestView};
-use crate::arrangement::Spread;
-use crate::body::{TOUCH_LIMIT_VOLTS, touch_test_ohms};
-use crate::hazard::{STOP_VOLTS, implied_farads};
+use super::touch_says::{TouchSays, range_text};
+use crate::body::TOUCH_LIMIT_VOLTS;
+use crate::hazard::STOP_VOLTS;
 use crate::inspection::{
-    Access, Findings, Protection, TouchForecast, TouchGate, TouchPosition, Verdict, floating,
+    Access, Findings, Protection, Question, Stop, TouchForecast, TouchGate, TouchPosition, Verdict,
     touch_gate,
 };
-use crate::words::{Message, Words, farads, milliamperes, volts, watts};
-
-/// A reading is called more or less than was to be expected only beyond this factor: the forecast knows its
-/// parts within ranges, and meters and supplies differ.
-const CLEARLY: f64 = 1.25;
+use crate::supply::Feed;
+use crate::words::{Message, Words, volts, watts};
 
 /// The live touch test of one inspection in words.
 pub(super) struct TouchWords<'a> {
@@ -20,56 +17,52 @@ pub(super) struct TouchWords<'a> {
     words: &'a Words,
     gate: TouchGate,
     forecast: TouchForecast,
+    says: TouchSays<'a>,
 }
 
 impl<'a> TouchWords<'a> {
     pub(super) fn new(findings: &'a Findings, verdict: &Verdict, words: &'a Words) -> Self {
-        let gate = touch_gate(findings, verdict);
-        Self { findings, words, gate, forecast: TouchForecast::of(findings) }
+        let forecast = TouchForecast::of(findings);
+        let gate = touch_gate(findings, verdict, forecast.anywhere().is_some());
+        let says = TouchSays { findings, words, forecast };
+        Self { findings, words, gate, forecast, says }
     }
 
     pub(super) fn page(&self) -> TouchTestView {
         let say = |id: &str| self.words.say_id(id);
         let test = &self.findings.live_test;
         TouchTestView {
-            cautions: ["touch-qualified", "touch-energised"].map(say).to_vec(),
-            refused: self.refused(),
+            cautions: self.cautions(),
+            energised: say("touch-energised"),
+            refused: self.gate.refused.iter().map(|why| self.words.say(why)).collect(),
             first: self.gate.first,
             first_what: self.gate.first.map(|id| self.look_at(id)),
+            tools: self.tools(),
             qualified: test.qualified,
             protections: Protection::ALL.iter().map(|id| self.protection(*id)).collect(),
             protection: test.protection,
-            proves_nothing: self.proves_nothing(),
-            tools: vec![
-                say("touch-tool-earth"),
-                self.words.say(&self.resistor()),
-                say("touch-tool-meter"),
-            ],
+            earth_steps: vec![say(self.earth_step()), say("touch-earth-enter")],
+            earth: test.earth_volts.map(volts),
+            earth_proven: self.says.earth_proven(),
+            earth_why: self.says.earth_why(),
+            proves_nothing: self.says.proves_nothing(),
             ghost: self.ghost(),
-            positions: self.forecast.positions().map(|id| self.position(id)).collect(),
+            positions: self.positions().map(|id| self.position(id)).collect(),
             next: self.next(),
-            check_steps: ["touch-check-unplugged", "touch-check-hands", "touch-check-read"]
-                .map(say)
-                .to_vec(),
-            network_steps: ["touch-network-unplug", "touch-network-read", "touch-network-short"]
-                .map(say)
-                .to_vec(),
-            stopped: test.is_stopped().then(|| self.stopped()),
+            check_steps: self.check_steps(),
+            low_steps: ["touch-low-unplugged", "touch-check-read"].map(say).to_vec(),
+            network_steps: self.network_steps(),
+            stopped: test.stop().map(|stop| self.stopped(stop)),
             limit_volts: TOUCH_LIMIT_VOLTS.value,
-            together: self.together(),
+            together: self.says.together(self.forecast.positions(), |id| self.title(id)),
         }
     }
 
-    fn refused(&self) -> Vec<String> {
-        let mut refused: Vec<String> =
-            self.gate.refused.iter().map(|why| self.words.say(why)).collect();
-        if refused.is_empty() && self.forecast.anywhere().is_none() {
-            refused.push(self.words.say_id("touch-refused-no_metal"));
-        }
-        if refused.is_empty() && !self.findings.access.contains(&Access::Meter) {
-            refused.push(self.words.say_id("touch-refused-no_meter"));
-        }
-        refused
+    fn cautions(&self) -> Vec<String> {
+        let cover_off = self.findings.access.contains(&Access::CoverOff);
+        let discharge = cover_off.then_some("readings-discharge");
+        let ids = ["touch-qualified", "touch-energised"].into_iter().chain(discharge);
+        ids.map(|id| self.words.say_id(id)).collect()
     }
 
     fn look_at(&self, question: &str) -> String {
@@ -80,6 +73,17 @@ impl<'a> TouchWords<'a> {
         self.words.say(&Message::new("touch-look-first").message("what", Message::new(name)))
     }
 
+    fn tools(&self) -> Vec<String> {
+        let network =
+            Message::new("touch-tool-network").text("watts", watts(self.forecast.watts_on_line));
+        vec![
+            self.words.say_id("touch-tool-earth"),
+            self.words.say(&network),
+            self.words.say_id("touch-tool-meter"),
+            self.ghost(),
+        ]
+    }
+
     fn protection(&self, id: Protection) -> ProtectionView {
         ProtectionView {
             id,
@@ -88,79 +92,103 @@ impl<'a> TouchWords<'a> {
         }
     }
 
-    fn is_isolated(&self) -> bool {
-        self.findings.live_test.protection == Some(Protection::Isolating)
-    }
-
-    fn proves_nothing(&self) -> Option<String> {
-        if self.is_isolated() {
-            let floating = floating(self.findings);
-            let says = Message::new("touch-isolated")
-                .text("farads", farads(floating.farads))
-                .text("volts", volts(floating.volts))
-                .text("limit", volts(TOUCH_LIMIT_VOLTS.value));
-            return Some(self.words.say(&says));
+    const fn earth_step(&self) -> &'static str {
+        match self.findings.supply.feed {
+            Feed::Direct => "touch-earth-direct",
+            Feed::BothHot => "touch-earth-both_hot",
         }
-        self.forecast.is_earthed.then(|| self.words.say_id("touch-earthed"))
-    }
-
-    fn resistor(&self) -> Message {
-        Message::new("touch-tool-network").text("watts", watts(self.forecast.watts_on_line))
-    }
-
-    fn range(&self, range: Spread) -> Message {
-        Message::new("reading-range").text("low", volts(range.low)).text("high", volts(range.high))
     }
 
     fn ghost(&self) -> String {
         let most = self.forecast.anywhere().map_or(0.0, |range| range.ghost_volts);
-        let id = if most > STOP_VOLTS.value { "touch-ghost-stops" } else { "touch-ghost" };
+        let id = match most {
+            high if high > STOP_VOLTS.value => "touch-ghost-stops",
+            low if low < 1.0 => "touch-ghost-none",
+            _ => "touch-ghost",
+        };
         let stop = volts(STOP_VOLTS.value);
         self.words.say(&Message::new(id).text("most", volts(most)).text("stop", stop))
     }
 
-    fn stopped(&self) -> String {
-        if !self.findings.live_test.tripped.is_empty() {
-            return self.words.say_id("touch-stopped-tripped");
-        }
-        let stop = volts(STOP_VOLTS.value);
-        self.words.say(&Message::new("touch-stopped").text("stop", stop))
+    fn check_steps(&self) -> Vec<String> {
+        let aerial = self.findings.says(Question::Terminals, "aerial_or_earth");
+        let steps = [
+            (self.forecast.both_ways, "touch-check-mark"),
+            (true, "touch-check-unplugged"),
+            (aerial, "touch-check-terminals"),
+            (self.forecast.has_selector, "touch-check-selector"),
+            (true, "touch-check-hands"),
+            (true, "touch-check-read"),
+        ];
+        let steps = steps.into_iter().filter(|(is_so, _)| *is_so);
+        steps.map(|(_, id)| self.words.say_id(id)).collect()
+    }
+
+    fn network_steps(&self) -> Vec<String> {
+        let second =
+            Message::new("touch-network-read").text("watts", watts(self.forecast.watts_on_line));
+        vec![
+            self.words.say_id("touch-network-unplug"),
+            self.words.say(&second),
+            self.words.say_id("touch-network-turns"),
+        ]
+    }
+
+    fn stopped(&self, stop: Stop) -> String {
+        let message = match stop {
+            Stop::Tripped => Message::new("touch-stopped-tripped"),
+            Stop::AboveLimit => Message::new("touch-stopped-above"),
+            Stop::Alone => Message::new("touch-stopped").text("stop", volts(STOP_VOLTS.value)),
+        };
+        self.words.say(&message)
+    }
+
+    /// The positions that there are, and any other that something was kept of.
+    fn positions(&self) -> impl Iterator<Item = TouchPosition> + '_ {
+        let there: Vec<TouchPosition> = self.forecast.positions().collect();
+        let test = &self.findings.live_test;
+        let all = TouchPosition::ALL.iter().copied();
+        all.filter(move |position| there.contains(position) || test.knows(*position))
     }
 
     fn next(&self) -> Option<TouchPosition> {
         let test = &self.findings.live_test;
-        if test.is_stopped() {
+        if test.stop().is_some_and(|stop| stop != Stop::Alone) || !self.gate.is_open() {
             return None;
         }
-        self.forecast.positions().find(|position| !test.is_done(*position))
+        // Too much on the meter alone: its range of low impedance may still go on with that position.
+        let stopped = self.forecast.positions().find(|position| test.is_too_much(*position));
+        match stopped {
+            Some(position) if !test.low_checks.contains_key(&position) => Some(position),
+            Some(_) => None,
+            None => self.forecast.positions().find(|position| !test.is_done(*position)),
+        }
     }
 
     fn position(&self, id: TouchPosition) -> TouchPositionView {
         let test = &self.findings.live_test;
-        let check = test.checks.get(&id).copied();
         let read = test.volts.get(&id).copied();
         let tripped = test.tripped.contains(&id).then(|| self.words.say_id("touch-tripped"));
         let range = self.forecast.range(id.switch());
-        let alone = range.map(|range| self.words.say(&self.range(range.alone)));
-        let range = range.map(|range| range.volts);
+        let too_much = test.is_too_much(id);
         TouchPositionView {
             id,
             title: self.title(id),
-            check: check.map(volts),
-            stops: check.is_some_and(|volts| volts > STOP_VOLTS.value),
+            check: self.says.check(id),
+            wants_low: too_much && !test.low_checks.contains_key(&id),
+            is_checked: test.checks.contains_key(&id) && !too_much,
             kept: read.map(volts).or(tripped),
             volts: read,
-            low_volts: range.map(|range| range.low),
-            high_volts: range.map(|range| range.high),
-            expected_alone: alone.unwrap_or_default(),
-            expected: range.map(|range| self.words.say(&self.range(range))).unwrap_or_default(),
-            says: match read {
-                Some(volts) => self.says(volts, range),
-                None if test.tripped.contains(&id) => vec![self.words.say_id("touch-tripped-says")],
-                None => Vec::new(),
-            },
-            above: read.is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value)
-                || test.tripped.contains(&id),
+            low_volts: range.map(|range| range.volts.low),
+            high_volts: range.map(|range| range.volts.high),
+            expected: range.map(|range| range_text(range.volts, self.words)).unwrap_or_default(),
+            expected_alone: range
+                .map(|range| range_text(range.alone, self.words))
+                .unwrap_or_default(),
+            says: self.says.of(id),
+            ends: too_much
+                || test.tripped.contains(&id)
+                || read.is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value),
         }
     }
 
@@ -168,75 +196,14 @@ impl<'a> TouchWords<'a> {
         let way = if self.forecast.both_ways { id.id() } else { only_way(id) };
         self.words.say_id(&format!("touch-position-{way}"))
     }
-
-    /// What one reading says: its current, the capacitor it stands for, and whether it fits.
-    fn says(&self, read: f64, range: Option<Spread>) -> Vec<String> {
-        let current = 1000.0 * read / touch_test_ohms(self.findings.supply.hertz).norm();
-        let id = if read > TOUCH_LIMIT_VOLTS.value { "touch-above" } else { "touch-below" };
-        let limit = Message::new(id)
-            .text("current", milliamperes(current))
-            .text("limit", volts(TOUCH_LIMIT_VOLTS.value));
-        let fits = range.and_then(|range| match read {
-            more if more > range.high * CLEARLY => Some("touch-more"),
-            less if less * CLEARLY < range.low => Some("touch-less"),
-            _ => None,
-        });
-        let said = [Some(limit), self.implied(read), fits.map(Message::new)];
-        said.into_iter().flatten().map(|message| self.words.say(&message)).collect()
-    }
-
-    /// The capacitor from the hot leg that alone would give a reading; only where nothing carries the leak
-    /// away beside the network.
-    fn implied(&self, read: f64) -> Option<Message> {
-        if self.is_isolated() || self.forecast.is_earthed {
-            return None;
-        }
-        let supply = &self.findings.supply;
-        let contacts = supply.contacts(supply.volts);
-        let line = contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()));
-        let capacitor = implied_farads(read, line, supply.hertz)?;
-        Some(Message::new("touch-implied").text("farads", farads(capacitor)))
-    }
-
-    fn together(&self) -> Vec<String> {
-        let test = &self.findings.live_test;
-        let done = |position: &TouchPosition| test.is_done(*position);
-        if self.findings.touch_volts().is_none() && !self.forecast.positions().any(|one| done(&one))
-        {
-            return Vec::new();
-        }
-        let open: Vec<Message> = self
-            .forecast
-            .positions()
-            .filter(|position| !done(position))
-            .map(|position| Message::new("touch-plain").text("text", self.title(position)))
-            .collect();
-        let open = (!open.is_empty())
-            .then(|| self.words.say(&Message::new("touch-not-read").list("positions", open)));
-        [Some(self.outcome()), open].into_iter().flatten().collect()
-    }
-
-    /// What the highest reading says, or the protection that tripped.
-    fn outcome(&self) -> String {
-        if !self.findings.live_test.tripped.is_empty() {
-            return self.words.say_id("touch-tripped-says");
-        }
-        let above = self.findings.touches_above_limit();
-        let most = volts(self.findings.touch_volts().unwrap_or_default());
-        let limit = volts(TOUCH_LIMIT_VOLTS.value);
-        let id = if above { "touch-together-above" } else { "touch-together-below" };
-        let said = Message::new(id).text("most", most).text("limit", limit);
-        match self.proves_nothing() {
-            Some(why) if !above => why,
-            _ => self.words.say(&said),
-        }
-    }
 }
 
 /// The same position of a plug that goes in one way only.
 const fn only_way(id: TouchPosition) -> &'static str {
     match id {
-        TouchPosition::FirstOn | TouchPosition::SecondOn => "only_on",
-        TouchPosition::FirstOff | TouchPosition::SecondOff => "only_off",
+        TouchPosition::FirstOn => "only_on",
+        TouchPosition::FirstOff => "only_off",
+        TouchPosition::SecondOn => "second_on",
+        TouchPosition::SecondOff => "second_off",
     }
 }

@@ -20,6 +20,14 @@ levels: Array<ChargeLevel>,
  */
 volts: number, 
 /**
+ * The same in words.
+ */
+from: string, 
+/**
+ * When the curve ends, in words.
+ */
+until: string, 
+/**
  * The voltage at even steps of time on the way down, V; empty where nothing bleeds it.
  */
 curve: Array<number>, 

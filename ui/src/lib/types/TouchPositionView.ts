@@ -14,13 +14,17 @@ id: TouchPosition,
  */
 title: string, 
 /**
- * What the meter alone showed; nothing before.
+ * What the meter alone showed, and its range of low impedance; nothing before.
  */
 check: string | null, 
 /**
- * Whether that ends the test.
+ * Whether the meter alone showed too much, and its range of low impedance is to be tried.
  */
-stops: boolean, 
+wants_low: boolean, 
+/**
+ * Whether the network may go on.
+ */
+is_checked: boolean, 
 /**
  * What was read across the network, or that the protection tripped; nothing before.
  */
@@ -46,10 +50,10 @@ expected: string,
  */
 expected_alone: string, 
 /**
- * What the reading says.
+ * What the readings say.
  */
 says: Array<string>, 
 /**
- * Whether it is above the limit.
+ * Whether it ends the test.
  */
-above: boolean, };
+ends: boolean, };

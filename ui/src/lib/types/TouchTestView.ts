@@ -13,6 +13,10 @@ export type TouchTestView = {
  */
 cautions: Array<string>, 
 /**
+ * What holds while the plug is in.
+ */
+energised: string, 
+/**
  * Why it must not be done on this unit; empty where nothing speaks against it.
  */
 refused: Array<string>, 
@@ -24,6 +28,10 @@ first: string | null,
  * The same in words.
  */
 first_what: string | null, 
+/**
+ * What has to be at hand, and what will come of it.
+ */
+tools: Array<string>, 
 /**
  * Whether somebody qualified said that they take it.
  */
@@ -37,29 +45,45 @@ protections: Array<ProtectionView>,
  */
 protection: Protection | null, 
 /**
+ * How the earth and the meter are proven.
+ */
+earth_steps: Array<string>, 
+/**
+ * What the meter showed there; nothing before.
+ */
+earth: string | null, 
+/**
+ * Whether that proves both.
+ */
+earth_proven: boolean, 
+/**
+ * Why it does not; nothing before, or where it does.
+ */
+earth_why: string | null, 
+/**
  * Why nothing can be concluded from a low reading here; nothing where something can.
  */
 proves_nothing: string | null, 
-/**
- * What has to be at hand.
- */
-tools: Array<string>, 
 /**
  * What the meter alone may show on sound metal, and why.
  */
 ghost: string, 
 /**
- * The positions of plug and switch, in their order.
+ * The positions of plug and switch, in their order, and others that something was read in.
  */
 positions: Array<TouchPositionView>, 
 /**
- * The position to go on with; nothing when all are read or the test is stopped.
+ * The position to go on with; nothing when all are read, the test is stopped or may not begin.
  */
 next: TouchPosition | null, 
 /**
  * How the meter alone is used.
  */
 check_steps: Array<string>, 
+/**
+ * How its range of low impedance is used.
+ */
+low_steps: Array<string>, 
 /**
  * How the network is used.
  */

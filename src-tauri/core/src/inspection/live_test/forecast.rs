@@ -3,7 +3,7 @@
 use super::super::conflict::Possible;
 use super::super::findings::Findings;
 use super::TouchPosition;
-use crate::arrangement::Switch;
+use crate::arrangement::{LineCapacitor, Switch};
 use crate::body::TOUCH_TEST_OHM;
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{TouchRange, touch_ranges, volts_through};
@@ -19,6 +19,12 @@ pub struct TouchForecast {
     pub both_ways: bool,
     /// Whether every cord left bonds the metal to earth, which carries the leak away.
     pub is_earthed: bool,
+    /// Whether some cord left does.
+    pub may_be_earthed: bool,
+    /// Whether a panel switch may choose the leg of the capacitor.
+    pub has_selector: bool,
+    /// What the hot contact stands at against earth, V rms.
+    pub hot_volts: f64,
 }
 
 impl TouchForecast {
@@ -31,13 +37,21 @@ impl TouchForecast {
             &findings.parts(),
         );
         let cords = || left.iter().filter_map(|(_, arrangement)| Some(arrangement.line?.cord));
-        let highest = findings.supply.volts_max;
+        let hot = |volts: f64| {
+            let contacts = findings.supply.contacts(volts);
+            contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()))
+        };
+        let highest = hot(findings.supply.volts_max);
+        let lines = || left.iter().filter_map(|(_, arrangement)| arrangement.line);
         Self {
             on,
             off,
             watts_on_line: highest * highest / TOUCH_TEST_OHM.value,
             both_ways: cords().any(|cord| cord.is_reversible()),
             is_earthed: cords().all(|cord| cord.is_earthed()),
+            may_be_earthed: cords().any(|cord| cord.is_earthed()),
+            has_selector: lines().any(|line| line.line_capacitor == LineCapacitor::Selector),
+            hot_volts: hot(findings.supply.volts),
         }
     }
 

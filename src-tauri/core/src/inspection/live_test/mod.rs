@@ -5,18 +5,18 @@
 
 mod forecast;
 mod gate;
+mod read;
 
 pub use forecast::{Floating, TouchForecast, floating};
 pub use gate::{TouchGate, touch_gate};
+pub use read::{LIVE_TEST, TouchPart, read_live_test};
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use serde_json::Value;
-
 use crate::arrangement::Switch;
-use crate::fields::{FieldError, Fields, id_enum};
+use crate::body::TOUCH_LIMIT_VOLTS;
+use crate::fields::id_enum;
 use crate::hazard::STOP_VOLTS;
-use crate::words::Message;
 
 id_enum! {
     /// What protects whoever takes the test.
@@ -31,16 +31,17 @@ id_enum! {
 }
 
 id_enum! {
-    /// How plug and switch stand, the plug first as it happens to be, then turned round.
+    /// How plug and switch stand: the plug first with its mark at that of the outlet, then turned round; the
+    /// switch first off, because nobody knows what it wakes.
     pub enum TouchPosition {
-        /// One way round, switch on.
-        FirstOn = "first_on",
-        /// One way round, switch off.
+        /// Mark at mark, switch off.
         FirstOff = "first_off",
-        /// Turned round, switch on.
-        SecondOn = "second_on",
+        /// Mark at mark, switch on.
+        FirstOn = "first_on",
         /// Turned round, switch off.
         SecondOff = "second_off",
+        /// Turned round, switch on.
+        SecondOn = "second_on",
     }
 }
 
@@ -59,9 +60,6 @@ impl TouchPosition {
     }
 }
 
-/// The most that is taken as a reading of the test, V rms.
-const MOST_VOLTS: f64 = 1000.0;
-
 /// What is kept of a live touch test.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LiveTest {
@@ -69,12 +67,27 @@ pub struct LiveTest {
     pub qualified: bool,
     /// What protects them.
     pub protection: Option<Protection>,
+    /// What the meter showed between the hot contact and the earth that it is to prove, V rms.
+    pub earth_volts: Option<f64>,
     /// What a meter of high impedance showed before the network went on, V rms.
     pub checks: BTreeMap<TouchPosition, f64>,
+    /// What its range of low impedance showed where that was too much, V rms.
+    pub low_checks: BTreeMap<TouchPosition, f64>,
     /// What it showed across the network, V rms.
     pub volts: BTreeMap<TouchPosition, f64>,
     /// Where the protection tripped instead.
     pub tripped: BTreeSet<TouchPosition>,
+}
+
+/// Why a test ends before all positions are read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stop {
+    /// The protection tripped.
+    Tripped,
+    /// More than the limit across the network.
+    AboveLimit,
+    /// More on the meter alone than a ghost is allowed.
+    Alone,
 }
 
 impl LiveTest {
@@ -83,10 +96,26 @@ impl LiveTest {
         self.volts.values().copied().reduce(f64::max)
     }
 
-    /// Whether the meter alone showed so much, or the protection tripped, that the test ends there.
-    pub fn is_stopped(&self) -> bool {
-        let too_much = |volts: &f64| *volts > STOP_VOLTS.value;
-        !self.tripped.is_empty() || self.checks.values().any(too_much)
+    /// Why the test ends here; nothing where it goes on.
+    pub fn stop(&self) -> Option<Stop> {
+        let above = self.most_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
+        let alone = TouchPosition::ALL.iter().any(|position| self.is_too_much(*position));
+        [(!self.tripped.is_empty(), Stop::Tripped), (above, Stop::AboveLimit), (alone, Stop::Alone)]
+            .into_iter()
+            .find(|(is_so, _)| *is_so)
+            .map(|(_, stop)| stop)
+    }
+
+    /// Whether the meter alone shows too much in a position, and its range of low impedance does not clear it.
+    pub fn is_too_much(&self, position: TouchPosition) -> bool {
+        let above = |volts: &f64| *volts > STOP_VOLTS.value;
+        let cleared = self.low_checks.get(&position).is_some_and(|volts| !above(volts));
+        self.checks.get(&position).is_some_and(above) && !cleared
+    }
+
+    /// What the meter alone showed last in a position, V rms.
+    pub fn alone(&self, position: TouchPosition) -> Option<f64> {
+        self.low_checks.get(&position).or_else(|| self.checks.get(&position)).copied()
     }
 
     /// Whether a position is done: read, or ended by the protection.
@@ -94,97 +123,31 @@ impl LiveTest {
         self.volts.contains_key(&position) || self.tripped.contains(&position)
     }
 
-    /// Reads what is kept: `qualified`, `protection`, and volts by their position, or `tripped`, those of the
-    /// meter alone with `check_` before it.
-    ///
-    /// # Errors
-    /// Names the field and what it takes.
-    pub fn read(value: Value) -> Result<Self, FieldError> {
-        let mut fields = Fields::of(value, LIVE_TEST)?;
-        let qualified = match fields.flag(QUALIFIED)? {
-            // Nobody says of themselves that they are not: that is left out.
-            Some(false) => {
-                return Err(FieldError::new(fields.path(QUALIFIED), Message::new("takes-true")));
-            }
-            given => given.unwrap_or(false),
-        };
-        let protection = fields.id(PROTECTION, Protection::IDS, Protection::of)?;
-        let mut test = Self { qualified, protection, ..Self::default() };
-        for &position in TouchPosition::ALL {
-            let check = fields.number(&check_key(position), 0.0..=MOST_VOLTS)?;
-            test.checks.extend(check.map(|volts| (position, volts)));
-            match fields.take(position.id()) {
-                Some(Value::String(text)) if text == TRIPPED => {
-                    test.tripped.insert(position);
-                }
-                Some(value) => {
-                    test.volts.insert(position, volts_of(&value, &fields.path(position.id()))?);
-                }
-                None => {}
-            }
-        }
-        let checks: Vec<String> = TouchPosition::ALL.iter().copied().map(check_key).collect();
-        let known = [QUALIFIED, PROTECTION].into_iter().chain(TouchPosition::IDS.iter().copied());
-        let known: Vec<&str> = known.chain(checks.iter().map(String::as_str)).collect();
-        fields.finish(&known)?;
-        Ok(test)
+    /// Whether anything was read in a position.
+    pub fn knows(&self, position: TouchPosition) -> bool {
+        self.is_done(position) || self.checks.contains_key(&position)
     }
-}
-
-fn volts_of(value: &Value, path: &str) -> Result<f64, FieldError> {
-    let volts = value.as_f64().filter(|volts| (0.0..=MOST_VOLTS).contains(volts));
-    volts.ok_or_else(|| FieldError::new(path, Message::new("takes-volts-or-tripped")))
-}
-
-/// What is kept in place of a reading where the protection tripped.
-const TRIPPED: &str = "tripped";
-
-/// The name of a live test among findings.
-pub const LIVE_TEST: &str = "live_test";
-const QUALIFIED: &str = "qualified";
-const PROTECTION: &str = "protection";
-
-/// The key under which the meter alone is kept for a position.
-pub fn check_key(position: TouchPosition) -> String {
-    format!("check_{}", position.id())
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{LiveTest, Protection, TouchPosition};
-    use serde_json::json;
+    use super::{LiveTest, Stop, read_live_test};
+    use serde_json::{Value, json};
 
-    #[test]
-    fn a_live_test_is_read_and_what_does_not_fit_is_named() {
-        let test = LiveTest::read(json!({
-            "qualified": true, "protection": "rcd", "check_first_on": 12, "first_on": 0.2, "second_on": 0.9,
-        }));
-        let test = test.unwrap();
-        assert_eq!((test.qualified, test.protection), (true, Some(Protection::Rcd)));
-        assert_eq!(test.most_volts(), Some(0.9));
-        assert_eq!(test.checks.get(&TouchPosition::FirstOn), Some(&12.0));
-        assert!(!test.is_stopped());
-        for (file, field) in [
-            (json!({"qualified": false}), "live_test.qualified"),
-            (json!({"protection": "none"}), "live_test.protection"),
-            (json!({"first_on": -0.1}), "live_test.first_on"),
-            (json!({"first_on": "OL"}), "live_test.first_on"),
-            (json!({"check_first_on": "tripped"}), "live_test.check_first_on"),
-            (json!({"check_second_off": 1001}), "live_test.check_second_off"),
-            (json!({"third_on": 1}), "live_test.third_on"),
-            (json!([]), "live_test"),
-        ] {
-            assert_eq!(LiveTest::read(file.clone()).unwrap_err().field, field, "{file}");
-        }
+    fn stop(kept: Value) -> Option<Stop> {
+        read_live_test(kept).unwrap().stop()
     }
 
     #[test]
-    fn above_thirty_volts_it_ends() {
-        let at = |volts: f64| LiveTest::read(json!({"check_second_off": volts})).unwrap();
-        assert!(!at(30.0).is_stopped());
-        assert!(at(30.1).is_stopped());
-        let tripped = LiveTest::read(json!({"first_on": "tripped"})).unwrap();
-        assert!(tripped.is_stopped() && tripped.is_done(TouchPosition::FirstOn));
-        assert_eq!(tripped.most_volts(), None);
+    fn it_ends_at_thirty_volts_alone_at_the_limit_across_the_network_and_at_a_trip() {
+        assert_eq!(LiveTest::default().stop(), None);
+        assert_eq!(stop(json!({"check_second_off": 30})), None);
+        assert_eq!(stop(json!({"check_second_off": 30.1})), Some(Stop::Alone));
+        assert_eq!(stop(json!({"check_second_off": 90, "low_second_off": 4})), None);
+        assert_eq!(stop(json!({"check_first_off": 90, "low_second_off": 4})), Some(Stop::Alone));
+        assert_eq!(stop(json!({"check_second_off": 90, "low_second_off": 60})), Some(Stop::Alone));
+        assert_eq!(stop(json!({"first_on": 0.75})), None);
+        assert_eq!(stop(json!({"first_on": 0.76})), Some(Stop::AboveLimit));
+        assert_eq!(stop(json!({"first_on": "tripped"})), Some(Stop::Tripped));
     }
 }
