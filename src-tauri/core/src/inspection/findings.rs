@@ -213,13 +213,22 @@ impl Findings {
         answers.chain(values).chain(readings).collect()
     }
 
-    /// What is known of the parts' values.
+    /// What is known of the parts' values, at worst: what to act on goes by these.
     pub fn parts(&self) -> Parts {
+        self.parts_with(leak::in_circuit(self, self.network_resistor()).at_worst)
+    }
+
+    /// The same as the meter reads them now: the best that a unit can be goes by these.
+    pub fn parts_as_read(&self) -> Parts {
+        self.parts_with(leak::in_circuit(self, self.network_resistor()).as_read)
+    }
+
+    fn parts_with(&self, network_ohm: Spread) -> Parts {
         let spread = |value| self.values.get(&value).map(|part| part.spread());
         let usual = Parts::default();
         Parts {
             line_capacitor: spread(ValueId::LineCapacitor),
-            network_ohm: leak::widened(self, self.network_resistor()),
+            network_ohm,
             network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
             aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
             heater_ohm: self

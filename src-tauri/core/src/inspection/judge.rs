@@ -17,7 +17,10 @@ use super::set::ArrangementSet;
 pub struct Judge {
     supply: Supply,
     parts: Parts,
+    parts_as_read: Parts,
     screen: Screen,
+    /// For the best that an arrangement can be, where a reading says more of that than of the worst.
+    screen_as_read: Option<Screen>,
     usual_screen: Screen,
     at_highest: Exposures,
     at_nominal: Exposures,
@@ -31,11 +34,14 @@ impl Judge {
     /// A judge for these findings' supply and values.
     pub fn of(findings: &Findings) -> Self {
         let (supply, parts) = (findings.supply, findings.parts());
+        let parts_as_read = findings.parts_as_read();
         Self {
             supply,
             parts,
+            parts_as_read,
             screen: Screen::new(&supply, parts),
-            usual_screen: Screen::new(&supply, parts.as_usual()),
+            screen_as_read: (parts_as_read != parts).then(|| Screen::new(&supply, parts_as_read)),
+            usual_screen: Screen::new(&supply, parts_as_read.as_usual()),
             at_highest: Exposures::new(&supply, supply.volts_max, parts),
             at_nominal: Exposures::new(&supply, supply.volts, parts),
             worst: vec![None; COUNT],
@@ -47,7 +53,9 @@ impl Judge {
 
     /// Whether it judges by the same supply and values as these findings.
     pub fn fits(&self, findings: &Findings) -> bool {
-        self.supply == findings.supply && self.parts == findings.parts()
+        self.supply == findings.supply
+            && self.parts == findings.parts()
+            && self.parts_as_read == findings.parts_as_read()
     }
 
     /// Becomes the judge for these findings, keeping what is known where supply and values are the same.
@@ -64,12 +72,14 @@ impl Judge {
 
     /// The best class it can have: best end of its values, nominal voltage.
     pub fn best_class(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.best, id, || self.screen.best_class(id, Level::Nominal))
+        let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
+        remembered(&mut self.best, id, || screen.best_class(id, Level::Nominal))
     }
 
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.if_read, id, || self.screen.best_class(id, Level::Highest))
+        let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
+        remembered(&mut self.if_read, id, || screen.best_class(id, Level::Highest))
     }
 
     /// The class it has with usual values at the nominal voltage, for what is likely.
