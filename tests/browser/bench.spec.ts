@@ -40,9 +40,16 @@ test('the live touch test goes on step by step, and what is kept is there after 
   // Whoever comes back says it again, and the meter alone comes first again: the plug may be another way.
   await expect(field(page, 'touch-network-volts')).toBeHidden();
   await walk.tap(say('touch-i-am-qualified'));
+  await enter(page, 'touch-earth-volts', '118');
   await expect(page.getByText('0.03\u00a0V', { exact: true })).toBeVisible();
   await expect(step(page, 'first_on')).toBeVisible();
   await expect(field(page, 'touch-check-volts')).toBeVisible();
+  // Another piece of metal begins with the meter alone, and can be left.
+  await walk.tap(say('touch-again-what', { position: say('touch-position-first_off') }));
+  await expect(step(page, 'first_off')).toBeVisible();
+  await expect(field(page, 'touch-check-volts')).toBeVisible();
+  await walk.tap(say('readings-leave'));
+  await expect(step(page, 'first_on')).toBeVisible();
 });
 
 test('above thirty volts low impedance is tried, and where it shows the line the network is not asked for', async ({ bridge, page, traffic }) => {
@@ -50,10 +57,16 @@ test('above thirty volts low impedance is tried, and where it shows the line the
   await page.goto(`/#/i/${await inspect(bridge, GFCI)}/touch`);
   await settle(page, traffic);
   await walk.tap(say('touch-i-am-qualified'));
+  await enter(page, 'touch-earth-volts', '119');
   await enter(page, 'touch-check-volts', '31');
   await expect(page.getByText(say('touch-stopped', { stop: '30\u00a0V' }))).toBeVisible();
+  // Taken back, the meter alone is asked for anew: the network is not next.
+  await walk.tap(say('undo'));
+  await expect(field(page, 'touch-check-volts')).toBeVisible();
+  await enter(page, 'touch-check-volts', '31');
   await enter(page, 'touch-low-volts', '31');
-  await expect(page.getByText(say('touch-stopped', { stop: '30\u00a0V' }))).toBeVisible();
+  await expect(page.getByText(say('touch-stopped-low', { stop: '30\u00a0V' }))).toBeVisible();
+  await expect(walk.named(say('touch-other-protection'))).toBeHidden();
   await expect(field(page, 'touch-low-volts')).toBeHidden();
   await expect(field(page, 'touch-network-volts')).toBeHidden();
   await walk.tap(say('verdict'));
@@ -65,6 +78,7 @@ test('where the protection trips the test ends, and the tag forbids', async ({ b
   await page.goto(`/#/i/${await inspect(bridge, GFCI)}/touch`);
   await settle(page, traffic);
   await walk.tap(say('touch-i-am-qualified'));
+  await enter(page, 'touch-earth-volts', '119');
   await walk.tap(say('touch-it-tripped'));
   await expect(page.getByText(say('touch-stopped-tripped'))).toBeVisible();
   await expect(field(page, 'touch-check-volts')).toBeHidden();
@@ -77,6 +91,7 @@ test('a word in place of a figure is refused beside its field, and nothing is ke
   await page.goto(`/#/i/${inspection}/touch`);
   await settle(page, traffic);
   await new Walk(page).tap(say('touch-i-am-qualified'));
+  await enter(page, 'touch-earth-volts', '119');
   for (const text of ['much', '-1', '1001', '']) {
     await enter(page, 'touch-check-volts', text);
     await expect(page.getByText(say('bench-figure-wrong', { most: '1000' }))).toBeVisible();

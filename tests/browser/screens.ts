@@ -266,6 +266,12 @@ const live = (kept: Unit['live']): Unit => ({
 });
 
 const qualified = (walk: Walk) => walk.tap(say('touch-i-am-qualified'));
+/** The person says that they are qualified, and proves the earth of this visit. */
+async function begun(walk: Walk, page: Page): Promise<void> {
+  await qualified(walk);
+  await page.getByLabel(say('touch-earth-volts'), { exact: true }).fill('119');
+  await walk.tap(say('question-keep'));
+}
 const EARTH = { earth_volts: 119 };
 /** Worked by hand for 0.047 µF from the one leg and a winding of 0.5 nF from the other: a divider. */
 const COLD_SIDE = { check_first_off: 1.3, first_off: 0.03, check_first_on: 1.3, first_on: 0.03 };
@@ -304,12 +310,12 @@ const BENCH: Screen[] = [
     reach: of(live({ earth_volts: 3 }), 'touch'),
     act: qualified,
   },
-  { name: 'touch-alone', reach: of(live(EARTH), 'touch'), act: qualified, long: true },
+  { name: 'touch-alone', reach: of(live(EARTH), 'touch'), act: begun, long: true },
   {
     name: 'touch-network',
     reach: of(live(EARTH), 'touch'),
     act: async (walk, page) => {
-      await qualified(walk);
+      await begun(walk, page);
       await page.getByLabel(say('touch-check-volts'), { exact: true }).fill('1.3');
       await walk.tap(say('question-keep'));
     },
@@ -318,25 +324,23 @@ const BENCH: Screen[] = [
   {
     name: 'touch-too-much',
     reach: of(live({ ...EARTH, ...COLD_SIDE, check_second_on: 117 }), 'touch'),
-    act: qualified,
+    act: begun,
     long: true,
   },
   {
     name: 'touch-above',
     reach: of(live({ ...EARTH, ...COLD_SIDE, ...HOT_SIDE }), 'touch'),
-    act: qualified,
     long: true,
   },
   {
     name: 'touch-tripped',
-    reach: of(live({ ...EARTH, first_off: 'tripped' }), 'touch'),
-    act: qualified,
+    reach: of(live({ ...EARTH, tripped_first_off: true as const }), 'touch'),
     long: true,
   },
   {
     name: 'touch-isolated',
     reach: of(live({ protection: 'isolating', ...EARTH, check_first_off: 0.4, first_off: 0.1 }), 'touch'),
-    act: qualified,
+    act: begun,
     long: true,
   },
 ];

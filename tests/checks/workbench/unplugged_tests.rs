@@ -73,6 +73,12 @@ fn insulation_between_one_and_two_megohms_is_enough_behind_an_earth_wire_only() 
     door.answer(id, "plug", json!("three_pins")).unwrap();
     let tag = door.answer(id, "earth_wire", json!("on_chassis")).unwrap().tag;
     assert!(!tag.permission.contains(&say("permission-insulation_unearthed")));
+    // The wire counts only on a plug that has a pin for it.
+    for plug in ["two_equal_blades", "earth_pin_missing"] {
+        let tag = door.answer(id, "plug", json!(plug)).unwrap().tag;
+        assert!(!tag.permission.contains(&say("permission-one_fault")), "{plug}: {tag:?}");
+    }
+    door.answer(id, "plug", json!("three_pins")).unwrap();
     door.answer(id, "bare_metal", json!(["none_anywhere"])).unwrap();
     door.answer(id, "metal_joined", json!("no")).unwrap();
     assert_eq!(

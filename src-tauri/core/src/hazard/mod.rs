@@ -21,7 +21,7 @@ pub use outcome::{BREAKER_TRIPS_A, Outcome, Person, outcome};
 pub use screen::{Level, Screen};
 pub use table::{Row, Table, table, table_for};
 pub use touch::touch_amperes;
-pub use touch_range::{TouchRange, touch_ranges};
+pub use touch_range::{TouchRange, TouchRanges, touch_ranges};
 pub use touch_test::{
     STOP_VOLTS, TestedMetal, TouchReading, implied_farads, touch_test, volts_through,
 };

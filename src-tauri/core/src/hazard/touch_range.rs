@@ -1,6 +1,6 @@
 //! What a live touch test was to read over several arrangements and the whole range of their parts.
 
-use rustc_hash::FxHashSet;
+use rustc_hash::FxHashMap;
 
 use crate::arrangement::{Arrangement, FaultSet, Spread, Switch, Wiring, states, touched};
 use crate::body::TOUCH_LIMIT_VOLTS;
@@ -42,37 +42,54 @@ impl TouchRange {
     }
 }
 
-/// The ranges with the switch on and off, from the nominal to the highest voltage and from end to end of
-/// what is known of the parts; nothing where no metal can be touched. Networks are taken as they are found,
-/// without a fault.
+/// What the test was to read over several arrangements.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TouchRanges {
+    /// With the switch on; nothing where no metal can be touched.
+    pub on: Option<TouchRange>,
+    /// With the switch off.
+    pub off: Option<TouchRange>,
+    /// The least that the highest reading of all positions can be, V rms: with each of them read, less than that
+    /// is a fault of the test.
+    pub least_most: f64,
+}
+
+/// The ranges from the nominal to the highest voltage and from end to end of what is known of the parts.
+/// Networks are taken as they are found, without a fault.
 pub fn touch_ranges<'a>(
     arrangements: impl Iterator<Item = &'a Arrangement>,
     supply: &Supply,
     parts: &Parts,
-) -> [Option<TouchRange>; 2] {
+) -> TouchRanges {
     let contacts = supply.contacts(supply.volts);
     let more = supply.volts_max / supply.volts;
-    let mut seen = FxHashSet::default();
-    let mut ranges: [Option<TouchRange>; 2] = [None, None];
+    let mut known: FxHashMap<_, Option<TouchRange>> = FxHashMap::default();
+    let mut ranges = TouchRanges { on: None, off: None, least_most: f64::INFINITY };
     for arrangement in arrangements {
         let Some(line) = arrangement.line else { continue };
         let what = touched(&line, FaultSet::NONE);
         for corner in parts.corners(arrangement) {
             let values = parts.values_at(corner, line.line_capacitor_class);
+            let mut most = 0.0_f64;
             for state in states(arrangement) {
                 let Some(wiring) = Wiring::of(arrangement, state, FaultSet::NONE) else { continue };
-                if !seen.insert((wiring.bits(), what, corner, state.switch)) {
-                    continue;
-                }
-                let [on, off] = &mut ranges;
-                let range = if state.switch == Switch::On { on } else { off };
-                // The network is linear: what it reads rises with the voltage alone.
-                for read in in_wiring(wiring, what, state, &values, supply.hertz, contacts) {
-                    let one = TouchRange::of(&read, more);
-                    *range = Some(range.map_or(one, |known| known.and(one)));
-                }
+                let read = *known.entry((wiring.bits(), what, corner)).or_insert_with(|| {
+                    // The network is linear: what it reads rises with the voltage alone.
+                    in_wiring(wiring, what, state, &values, supply.hertz, contacts)
+                        .map(|read| TouchRange::of(&read, more))
+                        .reduce(TouchRange::and)
+                });
+                let Some(read) = read else { continue };
+                most = most.max(read.volts.high / more);
+                let range =
+                    if state.switch == Switch::On { &mut ranges.on } else { &mut ranges.off };
+                *range = Some(range.map_or(read, |known| known.and(read)));
             }
+            ranges.least_most = ranges.least_most.min(most);
         }
+    }
+    if ranges.least_most.is_infinite() {
+        ranges.least_most = 0.0;
     }
     ranges
 }
@@ -113,13 +130,17 @@ mod tests {
                 winding_farad: between(parts.winding, 4),
                 ..Values::default()
             };
-            let [on, off] = touch_ranges(std::iter::once(arrangement), &supply(), &parts);
+            let ranges = touch_ranges(std::iter::once(arrangement), &supply(), &parts);
+            let mut most = 0.0_f64;
             for read in touch_test(arrangement, &supply(), 120.0 * more, &values) {
-                let range = if read.state.switch == Switch::On { on } else { off }.unwrap();
+                let is_on = read.state.switch == Switch::On;
+                let range = if is_on { ranges.on } else { ranges.off }.unwrap();
+                most = most.max(read.volts);
                 let slack = 1e-3 + 0.02 * read.volts;
                 prop_assert!(read.volts >= range.volts.low - slack, "{read:?} {range:?}");
                 prop_assert!(read.volts <= range.volts.high + slack, "{read:?} {range:?}");
             }
+            prop_assert!(most >= ranges.least_most * 0.98 - 1e-3, "{most} {ranges:?}");
         }
     }
 }

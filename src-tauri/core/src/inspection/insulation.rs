@@ -51,7 +51,7 @@ impl InsulationGate {
 
     /// Whether a value that was read all the same says nothing of this unit.
     pub const fn says_nothing(&self) -> bool {
-        self.conflict || self.no_line || !self.ways.is_empty()
+        self.conflict || self.no_line || self.no_metal || !self.ways.is_empty()
     }
 }
 

@@ -56,8 +56,7 @@ pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
         (insulation == Some(InsulationMeaning::Rejected), "permission-insulation"),
         // Enough behind a proven earth wire only.
         (
-            insulation == Some(InsulationMeaning::EarthedOnly)
-                && !findings.says(Question::EarthWire, "on_chassis"),
+            insulation == Some(InsulationMeaning::EarthedOnly) && !is_earthed(findings, verdict),
             "permission-insulation_unearthed",
         ),
     ]
@@ -66,6 +65,14 @@ pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     .map(|(_, id)| Message::new(id))
     .chain(leak(findings))
     .collect()
+}
+
+/// Whether an earth wire was found on the chassis, on a plug that has a pin for it, and nothing speaks against it.
+fn is_earthed(findings: &Findings, verdict: &Verdict) -> bool {
+    let plugs = ["three_pins", "three_pins_reversible"];
+    findings.says(Question::EarthWire, "on_chassis")
+        && plugs.iter().any(|plug| findings.says(Question::Plug, plug))
+        && verdict.conflicts.is_empty()
 }
 
 /// A finite reading from a pin to the metal lets current through by itself, whatever the class says.

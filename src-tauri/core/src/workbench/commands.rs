@@ -252,7 +252,11 @@ impl Workbench {
         supply: Value,
     ) -> Result<InspectionView, Problem> {
         check(json!({"supply": supply}))?;
-        self.set(inspection, Change::UnitSupply(supply))
+        let (_, unit) = self.find(inspection)?;
+        let is_same = unit.supply.as_ref() == Some(&supply);
+        let mut changes = if is_same { Vec::new() } else { self.stale_live_test(inspection)? };
+        changes.push(Change::UnitSupply(supply));
+        self.set_all(inspection, changes)
     }
 
     /// Names the unit.

@@ -112,7 +112,7 @@ fn live_test_text(key: &str, value: &Value, words: &Words) -> Option<String> {
     if part == "qualified" {
         return Some(words.say_id("answer-live_test-qualified"));
     }
-    if value == "tripped" {
+    if part.starts_with("tripped_") {
         return Some(words.say_id("touch-tripped"));
     }
     if let Some(protection) = value.as_str() {

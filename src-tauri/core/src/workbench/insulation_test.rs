@@ -69,15 +69,16 @@ fn kept(findings: &Findings, words: &Words) -> Option<String> {
 fn means(findings: &Findings, gate: &InsulationGate, words: &Words) -> Vec<String> {
     let Some(meaning) = insulation_meaning(findings) else { return Vec::new() };
     let reading = findings.readings.get(&ReadingId::InsulationMegohms);
+    let nothing = gate.says_nothing() && meaning != InsulationMeaning::Rejected;
     let meaning = match (meaning, reading) {
         // A bad value forbids power whatever it was read of; any other says nothing here.
         (InsulationMeaning::Rejected, _) => "insulation-means-rejected".to_owned(),
-        _ if gate.says_nothing() => "insulation-says-nothing".to_owned(),
+        _ if nothing => "insulation-says-nothing".to_owned(),
         (_, Some(Reading::OverRange)) => "insulation-over-range".to_owned(),
         (meaning, _) => format!("insulation-means-{}", meaning.id()),
     };
     let leak = match reading {
-        Some(Reading::Value(megohms)) if *megohms > LEAST_SHOWN => {
+        Some(Reading::Value(megohms)) if *megohms > LEAST_SHOWN && !nothing => {
             let highest = findings.supply.volts_max;
             let leak = Message::new("insulation-leak")
                 .text("current", milliamperes(highest / (megohms * 1e6) * 1000.0))
@@ -87,7 +88,7 @@ fn means(findings: &Findings, gate: &InsulationGate, words: &Words) -> Vec<Strin
         _ => None,
     };
     let apart = gate.capacitor.then(|| words.say_id("insulation-capacitor-apart"));
-    let class = Some(words.say_id("insulation-not-class"));
+    let class = (!nothing).then(|| words.say_id("insulation-not-class"));
     [Some(words.say_id(&meaning)), leak, apart, class].into_iter().flatten().collect()
 }
 

@@ -95,13 +95,17 @@ impl TouchSays<'_> {
         if test.tripped.contains(&id) {
             return vec![self.words.say_id("touch-tripped-says")];
         }
-        let read = test.volts.get(&id).copied();
-        let said = read.map(|read| self.measured(read));
+        let said = test.volts.get(&id).map(|read| self.measured(*read));
         let doubt = self.doubt(id).map(Message::new);
-        let range = self.range(id.switch()).map(|range| range.volts.high);
-        let more = read.zip(range).is_some_and(|(read, high)| is_more(read, high));
-        let more = more.then(|| Message::new("touch-more"));
+        let more = self.reads_more(id).then(|| Message::new("touch-more"));
         [said, doubt, more].into_iter().flatten().map(|message| self.words.say(&message)).collect()
+    }
+
+    /// Whether a position reads more than sound parts explain.
+    fn reads_more(&self, id: TouchPosition) -> bool {
+        let read = self.findings.live_test.volts.get(&id);
+        let range = self.range(id.switch()).map(|range| range.volts.high);
+        read.zip(range).is_some_and(|(read, high)| is_more(*read, high))
     }
 
     /// What is forecast where the test can show it; behind an isolating transformer it cannot.
@@ -140,45 +144,75 @@ impl TouchSays<'_> {
         .map(|(_, id)| id)
     }
 
-    /// What all positions say, and which are not read.
+    /// Why the test ends; a reading that was only told counts as one.
+    pub fn stop(&self) -> Option<Stop> {
+        let above =
+            self.findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
+        match self.findings.live_test.stop() {
+            Some(Stop::Tripped) => Some(Stop::Tripped),
+            _ if above => Some(Stop::AboveLimit),
+            other => other,
+        }
+    }
+
+    /// What all positions say, and which are not read; only what is bad where the test `may` not be made.
     pub fn together(
         &self,
-        positions: impl Iterator<Item = TouchPosition>,
+        may: bool,
+        positions: impl Iterator<Item = TouchPosition> + Clone,
         title: impl Fn(TouchPosition) -> String,
     ) -> Vec<String> {
         let test = &self.findings.live_test;
-        let Some(outcome) = self.outcome() else { return Vec::new() };
-        let goes_on = test.stop().is_none();
-        let positions = positions.filter(|_| goes_on);
+        let Some(outcome) = self.outcome(positions.clone()) else { return Vec::new() };
+        if self.stop().is_some() {
+            return std::iter::once(outcome).chain(self.implied()).collect();
+        }
+        if !may {
+            return Vec::new();
+        }
+        let more = TouchPosition::ALL.iter().any(|position| self.reads_more(*position));
+        let more = more.then(|| self.words.say_id("touch-more"));
         let open = positions.filter(|position| !test.is_done(*position)).map(|position| {
             self.words.say(&Message::new("touch-not-read").text("position", title(position)))
         });
-        [Some(outcome), self.implied()].into_iter().flatten().chain(open).collect()
+        let implied = if self.is_doubtful(std::iter::empty()) { None } else { self.implied() };
+        [Some(outcome), more, implied].into_iter().flatten().chain(open).collect()
+    }
+
+    /// Whether some reading, or the earth, cannot be trusted. With every position read, the highest of them
+    /// may not be less than the least that the highest can be.
+    fn is_doubtful(&self, mut positions: impl Iterator<Item = TouchPosition>) -> bool {
+        let test = &self.findings.live_test;
+        let all_read = positions.next().is_some_and(|first| {
+            test.volts.contains_key(&first) && positions.all(|one| test.volts.contains_key(&one))
+        });
+        let most = test.most_volts().unwrap_or_default();
+        (all_read && !self.is_isolated() && is_less(most, self.forecast.least_most()))
+            || !self.earth_proven()
+            || TouchPosition::ALL.iter().any(|position| self.doubt(*position).is_some())
     }
 
     /// What the highest reading says, or what ended the test; nothing before anything was read.
-    fn outcome(&self) -> Option<String> {
-        let test = &self.findings.live_test;
-        let most = self.findings.touch_volts();
-        let told = |id: &str| Some(self.words.say_id(id));
-        match test.stop() {
-            Some(Stop::Tripped) => return told("touch-tripped-says"),
-            Some(Stop::Alone) if most.is_none_or(|volts| volts <= TOUCH_LIMIT_VOLTS.value) => {
-                let stop = volts(STOP_VOLTS.value);
-                return Some(self.words.say(&Message::new("touch-alone-says").text("stop", stop)));
-            }
-            _ => {}
-        }
-        let most = most?;
+    fn outcome(&self, positions: impl Iterator<Item = TouchPosition>) -> Option<String> {
         let of = |id: &str| {
-            let limit = volts(TOUCH_LIMIT_VOLTS.value);
-            Some(self.words.say(&Message::new(id).text("most", volts(most)).text("limit", limit)))
+            let message = Message::new(id)
+                .text("most", volts(self.findings.touch_volts().unwrap_or_default()))
+                .text("limit", volts(TOUCH_LIMIT_VOLTS.value))
+                .text("stop", volts(STOP_VOLTS.value));
+            Some(self.words.say(&message))
         };
-        if most > TOUCH_LIMIT_VOLTS.value {
-            return of("touch-together-above");
+        match self.stop() {
+            Some(Stop::Tripped) => return of("touch-tripped-says"),
+            Some(Stop::AboveLimit) => return of("touch-together-above"),
+            Some(Stop::Alone) => return of("touch-alone-says"),
+            None => {}
         }
-        if TouchPosition::ALL.iter().any(|position| self.doubt(*position).is_some()) {
-            return told("touch-together-doubt");
+        self.findings.touch_volts()?;
+        if self.findings.live_test.volts.is_empty() {
+            return of("touch-told-says");
+        }
+        if self.is_doubtful(positions) {
+            return of("touch-together-doubt");
         }
         self.proves_nothing().or_else(|| of("touch-together-below"))
     }
@@ -186,14 +220,13 @@ impl TouchSays<'_> {
     /// The capacitor from the hot wire that alone would give the highest reading; only where nothing carries
     /// the leak away beside the network.
     fn implied(&self) -> Option<String> {
-        let test = &self.findings.live_test;
-        let doubted = TouchPosition::ALL.iter().any(|position| self.doubt(*position).is_some());
-        let ended = matches!(test.stop(), Some(Stop::Tripped | Stop::Alone));
-        if self.is_isolated() || self.forecast.may_be_earthed || doubted || ended {
+        let ended = matches!(self.stop(), Some(Stop::Tripped | Stop::Alone));
+        if self.is_isolated() || self.forecast.may_be_earthed || !self.earth_proven() || ended {
             return None;
         }
         let supply = &self.findings.supply;
-        let capacitor = implied_farads(test.most_volts()?, self.forecast.hot_volts, supply.hertz)?;
+        let most = self.findings.live_test.most_volts()?;
+        let capacitor = implied_farads(most, self.forecast.hot_volts, supply.hertz)?;
         let implied = farads(capacitor);
         let known = self.findings.values.get(&ValueId::LineCapacitor);
         let message = match known {

@@ -10,8 +10,9 @@ use super::session::Workbench;
 use super::touch_words::TouchWords;
 use super::views::InspectionView;
 use crate::body::TOUCH_LIMIT_VOLTS;
+use crate::hazard::STOP_VOLTS;
 use crate::inspection::{Judge, LIVE_TEST, TouchPart, assess, read_live_test};
-use crate::store::Change;
+use crate::store::{Change, Finding};
 
 impl Workbench {
     /// The live touch test of an inspection.
@@ -26,11 +27,11 @@ impl Workbench {
     }
 
     /// Keeps one thing of the live touch test, by its key: `qualified`, `protection`, `earth_volts`, a position's
-    /// volts across the network (or `tripped`), and with `check_` or `low_` before it those of the meter alone.
+    /// volts across the network, with `check_` or `low_` before it those of the meter alone, with `tripped_` a trip.
     ///
-    /// A position takes every piece of bare metal in turn, so a reading lower than the one kept changes nothing:
-    /// to lower it, it is withdrawn. Another protection takes back what was read behind the one before, but for
-    /// what was above the limit.
+    /// A position takes every piece of bare metal in turn, so the highest is kept: to lower it, it is withdrawn.
+    /// A new check that shows too much asks for low impedance anew. Another protection takes back what was read
+    /// behind the one before, but for what was too much.
     ///
     /// # Errors
     /// It does not fit, by its field; what was kept before stays.
@@ -41,39 +42,59 @@ impl Workbench {
         value: Value,
     ) -> Result<InspectionView, Problem> {
         read_live_test(json!({ part: value.clone() }))?;
-        let (found_inspection, unit) = self.find(inspection)?;
-        let kept = self.read(&found_inspection, &unit)?.live_test;
-        let known = TouchPart::of(part);
-        if let Some(TouchPart::Network(position)) = known {
-            let is_lower =
-                kept.volts.get(&position).is_some_and(|volts| value.as_f64() < Some(*volts));
-            let is_read = value.is_number();
-            if is_read && (is_lower || kept.tripped.contains(&position)) {
-                return self.inspection(inspection);
+        let key = format!("{LIVE_TEST}.{part}");
+        let kept = self.store.findings(inspection)?;
+        let before = kept.iter().find(|finding| finding.key == key).map(|finding| &finding.value);
+        let mut changes = match TouchPart::of(part) {
+            Some(TouchPart::Protection) if before == Some(&value) => Vec::new(),
+            Some(TouchPart::Protection) => taken_back(&kept),
+            Some(TouchPart::Check(position)) if is_above(&value, STOP_VOLTS.value) => {
+                let low = format!("{LIVE_TEST}.{}", TouchPart::LowCheck(position).key());
+                kept.iter().filter(|finding| finding.key == low).map(withdrawn).collect()
             }
+            _ => Vec::new(),
+        };
+        let is_highest =
+            matches!(TouchPart::of(part), Some(TouchPart::Check(_) | TouchPart::Network(_)));
+        let is_lower = before.is_some_and(|before| value.as_f64() < before.as_f64());
+        if !(is_highest && is_lower) {
+            changes.push(found(&key, value));
         }
-        let mut changes = Vec::new();
-        if known == Some(TouchPart::Protection) {
-            let keys = self.store.findings(inspection)?.into_iter();
-            let gone = keys.filter(|finding| is_of_protection(&finding.key, &finding.value));
-            changes.extend(
-                gone.map(|gone| Change::Withdrawn { subject: format!("finding.{}", gone.key) }),
-            );
+        if changes.is_empty() {
+            self.inspection(inspection)
+        } else {
+            self.set_all(inspection, changes)
         }
-        changes.push(found(&format!("{LIVE_TEST}.{part}"), value));
-        self.set_all(inspection, changes)
+    }
+
+    /// What a change of the supply takes back of a live test: what was read on the one before and within limits
+    /// says nothing on another.
+    pub(super) fn stale_live_test(&self, inspection: Uuid) -> Result<Vec<Change>, Problem> {
+        Ok(taken_back(&self.store.findings(inspection)?))
     }
 }
 
-/// Whether a finding was read behind a protection and says nothing behind another: all but what was above
-/// the limit.
-fn is_of_protection(key: &str, value: &Value) -> bool {
-    let part = key.strip_prefix(LIVE_TEST).and_then(|key| key.strip_prefix('.'));
-    match part.and_then(TouchPart::of) {
-        Some(TouchPart::EarthVolts | TouchPart::Check(_) | TouchPart::LowCheck(_)) => true,
-        Some(TouchPart::Network(_)) => {
-            value.as_f64().is_some_and(|volts| volts <= TOUCH_LIMIT_VOLTS.value)
+fn withdrawn(finding: &Finding) -> Change {
+    Change::Withdrawn { subject: format!("finding.{}", finding.key) }
+}
+
+fn is_above(value: &Value, limit: f64) -> bool {
+    value.as_f64().is_some_and(|volts| volts > limit)
+}
+
+/// What says nothing behind another protection or on another supply: all but what was too much. Low impedance
+/// that cleared a check goes, so that the check counts again.
+fn taken_back(kept: &[Finding]) -> Vec<Change> {
+    let goes = |finding: &&Finding| {
+        let part = finding.key.strip_prefix(LIVE_TEST).and_then(|key| key.strip_prefix('.'));
+        match part.and_then(TouchPart::of) {
+            Some(TouchPart::EarthVolts) => true,
+            Some(TouchPart::Check(_) | TouchPart::LowCheck(_)) => {
+                !is_above(&finding.value, STOP_VOLTS.value)
+            }
+            Some(TouchPart::Network(_)) => !is_above(&finding.value, TOUCH_LIMIT_VOLTS.value),
+            _ => false,
         }
-        _ => false,
-    }
+    };
+    kept.iter().filter(goes).map(withdrawn).collect()
 }

@@ -52,9 +52,13 @@ impl<'a> TouchWords<'a> {
             check_steps: self.check_steps(),
             low_steps: ["touch-low-unplugged", "touch-check-read"].map(say).to_vec(),
             network_steps: self.network_steps(),
-            stopped: test.stop().map(|stop| self.stopped(stop)),
+            stopped: self.says.stop().map(|stop| self.stopped(stop)),
             limit_volts: TOUCH_LIMIT_VOLTS.value,
-            together: self.says.together(self.forecast.positions(), |id| self.title(id)),
+            together: self.says.together(
+                self.gate.refused.is_empty(),
+                self.forecast.positions(),
+                |id| self.title(id),
+            ),
         }
     }
 
@@ -135,9 +139,14 @@ impl<'a> TouchWords<'a> {
     }
 
     fn stopped(&self, stop: Stop) -> String {
+        let test = &self.findings.live_test;
+        let confirmed = TouchPosition::ALL.iter().any(|position| test.is_confirmed(*position));
         let message = match stop {
             Stop::Tripped => Message::new("touch-stopped-tripped"),
             Stop::AboveLimit => Message::new("touch-stopped-above"),
+            Stop::Alone if confirmed => {
+                Message::new("touch-stopped-low").text("stop", volts(STOP_VOLTS.value))
+            }
             Stop::Alone => Message::new("touch-stopped").text("stop", volts(STOP_VOLTS.value)),
         };
         self.words.say(&message)
@@ -153,15 +162,17 @@ impl<'a> TouchWords<'a> {
 
     fn next(&self) -> Option<TouchPosition> {
         let test = &self.findings.live_test;
-        if test.stop().is_some_and(|stop| stop != Stop::Alone) || !self.gate.is_open() {
+        if self.says.stop().is_some_and(|stop| stop != Stop::Alone) || !self.gate.is_open() {
             return None;
         }
+        let there: Vec<TouchPosition> = self.forecast.positions().collect();
         // Too much on the meter alone: its range of low impedance may still go on with that position.
-        let stopped = self.forecast.positions().find(|position| test.is_too_much(*position));
-        match stopped {
-            Some(position) if !test.low_checks.contains_key(&position) => Some(position),
-            Some(_) => None,
-            None => self.forecast.positions().find(|position| !test.is_done(*position)),
+        let all = TouchPosition::ALL.iter().copied();
+        let too_much: Vec<_> = all.filter(|position| test.is_too_much(*position)).collect();
+        match too_much.as_slice() {
+            [] => there.into_iter().find(|position| !test.is_done(*position)),
+            [one] if there.contains(one) && !test.is_confirmed(*one) => Some(*one),
+            _ => None,
         }
     }
 

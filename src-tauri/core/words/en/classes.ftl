@@ -86,7 +86,7 @@ permission-tingle = Do not power it until it is found why somebody felt a tingle
 permission-leak = Do not power it until that is found: the lowest reading from a supply pin to the metal alone lets { $current } through.
 permission-touch_test = Do not use it: the touch test is above its limit of 0.75 V. A qualified person must find out why.
 permission-touch_tripped = Do not use it: the protection tripped when it was plugged in. A qualified person must find out why.
-permission-touch_stopped = Do not use it: a meter showed more than 30 V on its metal, and nothing has explained that yet.
+permission-touch_stopped = Do not use it: a meter showed more than 30 V on its metal, and nothing has cleared that.
 permission-insulation_unearthed = Do not power it: the insulation is below the 2 MΩ that a unit without an earth wire has to reach. A qualified person must find out why.
 permission-insulation = Do not power it: the insulation is below 1 MΩ. A qualified person must find out why.
 # $findings is a list of finding messages.

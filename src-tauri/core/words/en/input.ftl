@@ -14,7 +14,6 @@ takes-number-from-to = takes a number from { $low } to { $high }
 takes-positive-below = takes a number above 0 and below { $bound }
 takes-whole-number = takes a whole number from 0 to { $high }
 takes-true-or-false = takes true or false
-takes-volts-or-tripped = takes a number of volts from 0 to 1000, or "tripped" where the protection did
 takes-true = takes true, or is left out
 takes-tubes-elsewhere = takes "cant_tell" only; a list of tubes goes into the field tubes
 takes-tube-types = takes a list of at most { $high } tube types, each a text of 1 to 40 characters

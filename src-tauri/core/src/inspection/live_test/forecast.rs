@@ -6,13 +6,12 @@ use super::TouchPosition;
 use crate::arrangement::{LineCapacitor, Switch};
 use crate::body::TOUCH_TEST_OHM;
 use crate::figure::{Figure, Mark, Source};
-use crate::hazard::{TouchRange, touch_ranges, volts_through};
+use crate::hazard::{TouchRange, TouchRanges, touch_ranges, volts_through};
 
 /// What the test was to read, over every arrangement that the findings leave.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TouchForecast {
-    on: Option<TouchRange>,
-    off: Option<TouchRange>,
+    ranges: TouchRanges,
     /// What the resistor would take if the metal were on the line at its highest voltage, W.
     pub watts_on_line: f64,
     /// Whether the plug goes in both ways, as far as is known.
@@ -31,7 +30,7 @@ impl TouchForecast {
     /// The forecast for these findings.
     pub fn of(findings: &Findings) -> Self {
         let left = Possible::after(findings).considered;
-        let [on, off] = touch_ranges(
+        let ranges = touch_ranges(
             left.iter().map(|(_, arrangement)| arrangement),
             &findings.supply,
             &findings.parts(),
@@ -44,8 +43,7 @@ impl TouchForecast {
         let highest = hot(findings.supply.volts_max);
         let lines = || left.iter().filter_map(|(_, arrangement)| arrangement.line);
         Self {
-            on,
-            off,
+            ranges,
             watts_on_line: highest * highest / TOUCH_TEST_OHM.value,
             both_ways: cords().any(|cord| cord.is_reversible()),
             is_earthed: cords().all(|cord| cord.is_earthed()),
@@ -56,7 +54,7 @@ impl TouchForecast {
     }
 
     /// The positions of plug and switch that there are.
-    pub fn positions(&self) -> impl Iterator<Item = TouchPosition> + use<> {
+    pub fn positions(&self) -> impl Iterator<Item = TouchPosition> + Clone + use<> {
         let both_ways = self.both_ways;
         let all = TouchPosition::ALL.iter().copied();
         all.filter(move |position| both_ways || !position.is_turned())
@@ -65,14 +63,19 @@ impl TouchForecast {
     /// What a position was to read; nothing where no metal can be touched.
     pub fn range(&self, switch: Switch) -> Option<TouchRange> {
         match switch {
-            Switch::On => self.on,
-            Switch::Off => self.off,
+            Switch::On => self.ranges.on,
+            Switch::Off => self.ranges.off,
         }
+    }
+
+    /// The least that the highest reading of all positions can be, V rms.
+    pub const fn least_most(&self) -> f64 {
+        self.ranges.least_most
     }
 
     /// What any position was to read.
     pub fn anywhere(&self) -> Option<TouchRange> {
-        [self.on, self.off].into_iter().flatten().reduce(TouchRange::and)
+        [self.ranges.on, self.ranges.off].into_iter().flatten().reduce(TouchRange::and)
     }
 }
 

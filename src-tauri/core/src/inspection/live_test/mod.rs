@@ -113,9 +113,15 @@ impl LiveTest {
         self.checks.get(&position).is_some_and(above) && !cleared
     }
 
-    /// What the meter alone showed last in a position, V rms.
+    /// Whether low impedance shows it as well: then it is no ghost.
+    pub fn is_confirmed(&self, position: TouchPosition) -> bool {
+        self.is_too_much(position) && self.low_checks.contains_key(&position)
+    }
+
+    /// The most that the meter alone showed in a position, as the network may be held against it, V rms.
     pub fn alone(&self, position: TouchPosition) -> Option<f64> {
-        self.low_checks.get(&position).or_else(|| self.checks.get(&position)).copied()
+        let check = self.checks.get(&position)?;
+        Some(*self.low_checks.get(&position).unwrap_or(check))
     }
 
     /// Whether a position is done: read, or ended by the protection.
@@ -148,6 +154,7 @@ mod tests {
         assert_eq!(stop(json!({"check_second_off": 90, "low_second_off": 60})), Some(Stop::Alone));
         assert_eq!(stop(json!({"first_on": 0.75})), None);
         assert_eq!(stop(json!({"first_on": 0.76})), Some(Stop::AboveLimit));
-        assert_eq!(stop(json!({"first_on": "tripped"})), Some(Stop::Tripped));
+        assert_eq!(stop(json!({"tripped_first_on": true})), Some(Stop::Tripped));
+        assert_eq!(stop(json!({"low_first_on": 60})), None, "low impedance alone is no check");
     }
 }

@@ -1,5 +1,7 @@
 //! Reads what is kept of a live touch test, naming the field of anything that is wrong.
 
+use std::collections::BTreeMap;
+
 use serde_json::Value;
 
 use super::{LiveTest, Protection, TouchPosition};
@@ -8,8 +10,6 @@ use crate::words::Message;
 
 /// The name of a live test among findings.
 pub const LIVE_TEST: &str = "live_test";
-/// What is kept in place of a reading where the protection tripped.
-const TRIPPED: &str = "tripped";
 /// The most that is taken as a voltage of the test, V rms.
 const MOST_VOLTS: f64 = 1000.0;
 
@@ -28,13 +28,21 @@ pub enum TouchPart {
     LowCheck(TouchPosition),
     /// Across the network in a position.
     Network(TouchPosition),
+    /// The protection tripped in a position.
+    Tripped(TouchPosition),
 }
 
 impl TouchPart {
     /// Everything that can be kept.
     pub fn all() -> impl Iterator<Item = Self> {
         let of = |position: &TouchPosition| {
-            [Self::Check(*position), Self::LowCheck(*position), Self::Network(*position)]
+            let position = *position;
+            [
+                Self::Check(position),
+                Self::LowCheck(position),
+                Self::Network(position),
+                Self::Tripped(position),
+            ]
         };
         let single = [Self::Qualified, Self::Protection, Self::EarthVolts];
         single.into_iter().chain(TouchPosition::ALL.iter().flat_map(of))
@@ -49,6 +57,7 @@ impl TouchPart {
             Self::Check(position) => format!("check_{}", position.id()),
             Self::LowCheck(position) => format!("low_{}", position.id()),
             Self::Network(position) => position.id().to_owned(),
+            Self::Tripped(position) => format!("tripped_{}", position.id()),
         }
     }
 
@@ -59,7 +68,7 @@ impl TouchPart {
 }
 
 /// Reads what is kept: `qualified`, `protection`, `earth_volts`, and by position the volts of the meter alone
-/// (`check_…`, `low_…` on its range of low impedance) and across the network, or `tripped`.
+/// (`check_…`, `low_…` on its range of low impedance) and across the network, and `tripped_…`.
 ///
 /// # Errors
 /// Names the field and what it takes.
@@ -77,41 +86,38 @@ pub fn read_live_test(value: Value) -> Result<LiveTest, FieldError> {
 fn read_part(part: TouchPart, fields: &mut Fields, test: &mut LiveTest) -> Result<(), FieldError> {
     let key = part.key();
     match part {
-        TouchPart::Qualified => match fields.flag(&key)? {
-            // Nobody says of themselves that they are not: that is left out.
-            Some(false) => {
-                return Err(FieldError::new(fields.path(&key), Message::new("takes-true")));
-            }
-            given => test.qualified = given.unwrap_or(false),
-        },
+        TouchPart::Qualified => test.qualified = is_true(fields, &key)?,
         TouchPart::Protection => {
             test.protection = fields.id(&key, Protection::IDS, Protection::of)?;
         }
         TouchPart::EarthVolts => test.earth_volts = fields.number(&key, 0.0..=MOST_VOLTS)?,
-        TouchPart::Check(position) => {
-            let volts = fields.number(&key, 0.0..=MOST_VOLTS)?;
-            test.checks.extend(volts.map(|volts| (position, volts)));
+        TouchPart::Check(position) => keep_volts(position, fields, &key, &mut test.checks)?,
+        TouchPart::LowCheck(position) => keep_volts(position, fields, &key, &mut test.low_checks)?,
+        TouchPart::Network(position) => keep_volts(position, fields, &key, &mut test.volts)?,
+        TouchPart::Tripped(position) => {
+            test.tripped.extend(is_true(fields, &key)?.then_some(position));
         }
-        TouchPart::LowCheck(position) => {
-            let volts = fields.number(&key, 0.0..=MOST_VOLTS)?;
-            test.low_checks.extend(volts.map(|volts| (position, volts)));
-        }
-        TouchPart::Network(position) => match fields.take(&key) {
-            Some(Value::String(text)) if text == TRIPPED => {
-                test.tripped.insert(position);
-            }
-            Some(value) => {
-                test.volts.insert(position, volts_of(&value, &fields.path(&key))?);
-            }
-            None => {}
-        },
     }
     Ok(())
 }
 
-fn volts_of(value: &Value, path: &str) -> Result<f64, FieldError> {
-    let volts = value.as_f64().filter(|volts| (0.0..=MOST_VOLTS).contains(volts));
-    volts.ok_or_else(|| FieldError::new(path, Message::new("takes-volts-or-tripped")))
+fn keep_volts(
+    position: TouchPosition,
+    fields: &mut Fields,
+    key: &str,
+    kept: &mut BTreeMap<TouchPosition, f64>,
+) -> Result<(), FieldError> {
+    let volts = fields.number(key, 0.0..=MOST_VOLTS)?;
+    kept.extend(volts.map(|volts| (position, volts)));
+    Ok(())
+}
+
+/// What is kept only where it is so: what is not is left out.
+fn is_true(fields: &mut Fields, key: &str) -> Result<bool, FieldError> {
+    match fields.flag(key)? {
+        Some(false) => Err(FieldError::new(fields.path(key), Message::new("takes-true"))),
+        given => Ok(given.unwrap_or(false)),
+    }
 }
 
 #[cfg(test)]
@@ -124,7 +130,7 @@ mod tests {
     fn a_live_test_is_read_and_what_does_not_fit_is_named() {
         let test = read_live_test(json!({
             "qualified": true, "protection": "rcd", "earth_volts": 118, "check_first_on": 12,
-            "low_first_on": 3, "first_on": 0.2, "second_on": 0.9, "second_off": "tripped",
+            "low_first_on": 3, "first_on": 0.2, "second_on": 0.9, "tripped_second_off": true,
         }));
         let test = test.unwrap();
         assert_eq!((test.qualified, test.protection), (true, Some(Protection::Rcd)));
@@ -138,7 +144,7 @@ mod tests {
             (json!({"earth_volts": "yes"}), "live_test.earth_volts"),
             (json!({"first_on": -0.1}), "live_test.first_on"),
             (json!({"first_on": "OL"}), "live_test.first_on"),
-            (json!({"check_first_on": "tripped"}), "live_test.check_first_on"),
+            (json!({"tripped_first_on": false}), "live_test.tripped_first_on"),
             (json!({"check_second_off": 1001}), "live_test.check_second_off"),
             (json!({"low_second_off": -1}), "live_test.low_second_off"),
             (json!({"third_on": 1}), "live_test.third_on"),
