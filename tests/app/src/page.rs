@@ -216,7 +216,8 @@ impl App {
         if self.address().await == address {
             return;
         }
-        let script = "window.hasGone = false;
+        // The app itself may just have gone there, as it does at its start; then there is no way to go.
+        let script = "window.hasGone = location.hash === arguments[0];
             addEventListener('popstate', () => { window.hasGone = true; }, { once: true });
             location.hash = arguments[0];";
         self.script(script, vec![json!(address)]).await;
