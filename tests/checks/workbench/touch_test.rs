@@ -40,6 +40,15 @@ pub fn looked_at(door: &mut Workbench, id: Uuid) {
     door.set_rated(id, json!({"volts": 120, "hertz": 60})).unwrap();
 }
 
+/// The leaky set, everything looked at that could forbid the test, behind a protection.
+fn behind(record: &Record, protection: &str) -> (Workbench, Uuid) {
+    let mut door = record.open();
+    let id = leaky(&mut door);
+    looked_at(&mut door, id);
+    taken(&mut door, id, protection);
+    (door, id)
+}
+
 /// What is kept of a test, by part.
 fn keep(door: &mut Workbench, id: Uuid, parts: &[(&str, Value)]) -> InspectionView {
     let mut last = None;
@@ -49,7 +58,7 @@ fn keep(door: &mut Workbench, id: Uuid, parts: &[(&str, Value)]) -> InspectionVi
     last.unwrap()
 }
 
-fn next(door: &Workbench, id: Uuid) -> Option<&'static str> {
+fn next(door: &mut Workbench, id: Uuid) -> Option<&'static str> {
     door.touch_test(id).unwrap().next.map(|next| next.id())
 }
 
@@ -81,18 +90,18 @@ fn cord_and_plate_are_looked_at_first_and_a_plate_that_is_not_there_is_no_refusa
     let record = Record::fixed();
     let mut door = record.open();
     let id = leaky(&mut door);
-    let first = |door: &Workbench| door.touch_test(id).unwrap().first;
-    assert_eq!(first(&door), Some("cord"));
+    let first = |door: &mut Workbench| door.touch_test(id).unwrap().first;
+    assert_eq!(first(&mut door), Some("cord"));
     door.answer(id, "cord", json!("cant_tell")).unwrap();
-    assert_eq!(first(&door), Some("cord"), "a cord of which nobody can tell is not plugged in");
+    assert_eq!(first(&mut door), Some("cord"), "a cord of which nobody can tell is not plugged in");
     door.answer(id, "cord", json!("sound")).unwrap();
-    assert_eq!(first(&door), Some("filter_capacitors"), "the cover is off");
+    assert_eq!(first(&mut door), Some("filter_capacitors"), "the cover is off");
     door.answer(id, "filter_capacitors", json!("sound")).unwrap();
-    assert_eq!(first(&door), Some("values.rated"));
+    assert_eq!(first(&mut door), Some("values.rated"));
     door.set_rated(id, json!({"watts": 50})).unwrap();
-    assert_eq!(first(&door), Some("values.rated"), "watts say nothing of the supply");
+    assert_eq!(first(&mut door), Some("values.rated"), "watts say nothing of the supply");
     door.leave_open(id, "rated").unwrap();
-    assert_eq!(first(&door), None);
+    assert_eq!(first(&mut door), None);
     assert!(door.touch_test(id).unwrap().refused.is_empty());
     door.answer(id, "cord", json!("cracked")).unwrap();
     assert_eq!(door.touch_test(id).unwrap().refused, [say("permission-cautions-first")]);
@@ -125,17 +134,14 @@ fn what_it_was_to_read_holds_the_hand_worked_reading() {
 #[test]
 fn a_test_is_kept_step_by_step_and_taken_back_one_by_one() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "gfci");
+    let (mut door, id) = behind(&record, "gfci");
     keep(&mut door, id, &[("earth_volts", json!(119))]);
-    assert_eq!(next(&door, id), Some("first_off"), "the switch is off at first");
+    assert_eq!(next(&mut door, id), Some("first_off"), "the switch is off at first");
     keep(&mut door, id, &[("check_first_off", json!(1.3))]);
-    assert_eq!(next(&door, id), Some("first_off"), "the check alone is no reading");
+    assert_eq!(next(&mut door, id), Some("first_off"), "the check alone is no reading");
     let tag = keep(&mut door, id, &[("first_off", json!(0.03))]).tag;
     assert!(!tag.permission.contains(&say("permission-touch_test")));
-    assert_eq!(next(&door, id), Some("first_on"));
+    assert_eq!(next(&mut door, id), Some("first_on"));
     // By hand: 0.03 V of 120 V across 1494.6 Ω wants 5.98 MΩ: 0.444 nF.
     let together = door.touch_test(id).unwrap().together;
     assert!(together[0].contains("0.03\u{a0}V") && together[1].contains("0.444"), "{together:?}");
@@ -157,17 +163,14 @@ fn a_test_is_kept_step_by_step_and_taken_back_one_by_one() {
 fn above_thirty_volts_alone_it_ends_unless_low_impedance_clears_it_and_nothing_is_allowed_meanwhile()
  {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "gfci");
+    let (mut door, id) = behind(&record, "gfci");
     let tag = keep(&mut door, id, &[("check_first_off", json!(117))]).tag;
     assert_eq!(tag.permission, [say("permission-touch_stopped")]);
     let view = door.touch_test(id).unwrap();
     assert!(view.stopped.is_some() && view.positions[0].wants_low && !view.positions[0].is_checked);
-    assert_eq!(next(&door, id), Some("first_off"), "low impedance may be tried");
+    assert_eq!(next(&mut door, id), Some("first_off"), "low impedance may be tried");
     keep(&mut door, id, &[("low_first_off", json!(60))]);
-    assert_eq!(next(&door, id), None);
+    assert_eq!(next(&mut door, id), None);
     let tag = keep(&mut door, id, &[("low_first_off", json!(6.3))]).tag;
     assert!(!tag.permission.contains(&say("permission-touch_stopped")));
     assert!(door.touch_test(id).unwrap().positions[0].is_checked);
@@ -189,16 +192,13 @@ fn above_thirty_volts_alone_it_ends_unless_low_impedance_clears_it_and_nothing_i
 #[test]
 fn above_the_limit_or_at_a_trip_it_ends_and_no_later_reading_hides_that() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "gfci");
+    let (mut door, id) = behind(&record, "gfci");
     let after = keep(&mut door, id, &[("check_first_off", json!(5)), ("first_off", json!(119))]);
     assert_eq!(after.tag.permission, [say("permission-touch_test")]);
     assert_eq!(after.unit.treat_as.as_deref(), Some("leaky"), "a test changes no class");
     let view = door.touch_test(id).unwrap();
     assert_eq!(view.stopped, Some(say("touch-stopped-above")));
-    assert_eq!(next(&door, id), None);
+    assert_eq!(next(&mut door, id), None);
     assert!(view.positions[0].says.contains(&say("touch-apart")), "the network raises nothing");
     let after = keep(&mut door, id, &[("first_off", json!(0.1))]);
     assert_eq!(after.tag.permission, [say("permission-touch_test")]);
@@ -214,10 +214,7 @@ fn above_the_limit_or_at_a_trip_it_ends_and_no_later_reading_hides_that() {
 #[test]
 fn another_protection_takes_back_what_says_nothing_behind_it() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "isolating");
+    let (mut door, id) = behind(&record, "isolating");
     let parts =
         [("earth_volts", json!(119)), ("check_first_off", json!(1)), ("first_off", json!(0.01))];
     keep(&mut door, id, &parts);
@@ -276,10 +273,7 @@ fn where_both_wires_are_hot_half_the_supply_is_on_metal_and_resistor() {
 #[test]
 fn behind_an_isolating_transformer_a_low_reading_is_said_to_prove_nothing() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "isolating");
+    let (mut door, id) = behind(&record, "isolating");
     let parts =
         [("earth_volts", json!(119)), ("check_first_off", json!(1)), ("first_off", json!(0.1))];
     keep(&mut door, id, &parts);
@@ -296,10 +290,7 @@ fn behind_an_isolating_transformer_a_low_reading_is_said_to_prove_nothing() {
 #[test]
 fn what_was_read_before_the_plug_was_named_is_still_shown() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "gfci");
+    let (mut door, id) = behind(&record, "gfci");
     keep(&mut door, id, &[("check_second_on", json!(90))]);
     door.answer(id, "plug", json!("two_polarised_blades")).unwrap();
     let view = door.touch_test(id).unwrap();
@@ -312,10 +303,7 @@ fn what_was_read_before_the_plug_was_named_is_still_shown() {
 #[test]
 fn a_low_reading_counts_for_nothing_without_earth_permission_or_its_own_supply() {
     let record = Record::fixed();
-    let mut door = record.open();
-    let id = leaky(&mut door);
-    looked_at(&mut door, id);
-    taken(&mut door, id, "gfci");
+    let (mut door, id) = behind(&record, "gfci");
     // Physical: the one way round the capacitor hangs on neutral, the other way on hot, and low impedance
     // clears the ghost that it is not. With a true earth the hot side reads 3.2 V.
     let parts = [
@@ -330,17 +318,21 @@ fn a_low_reading_counts_for_nothing_without_earth_permission_or_its_own_supply()
         ("second_on", json!(0.04)),
     ];
     keep(&mut door, id, &parts);
-    let together = |door: &Workbench| door.touch_test(id).unwrap().together;
-    assert_eq!(together(&door)[0], say("touch-together-doubt"), "one way round has to read 3 V");
+    let together = |door: &mut Workbench| door.touch_test(id).unwrap().together;
+    assert_eq!(
+        together(&mut door)[0],
+        say("touch-together-doubt"),
+        "one way round has to read 3 V"
+    );
     door.withdraw(id, "live_test.second_on").unwrap();
-    let read = together(&door);
+    let read = together(&mut door);
     assert!(read[0].contains("0.04\u{a0}V") && read[1].contains("nF"), "{read:?}");
     // Without the earth, on another supply, or where it may not be plugged in: no good news.
     keep(&mut door, id, &[("earth_volts", json!(3))]);
-    assert_eq!(together(&door)[0], say("touch-together-doubt"));
+    assert_eq!(together(&mut door)[0], say("touch-together-doubt"));
     keep(&mut door, id, &[("earth_volts", json!(119))]);
     door.answer(id, "transformer", json!("none")).unwrap();
-    assert_eq!(together(&door), Vec::<String>::new());
+    assert_eq!(together(&mut door), Vec::<String>::new());
     door.answer(id, "transformer", json!("separate_traced")).unwrap();
     door.set_supply(id, json!({"volts": 230, "hertz": 50, "volts_max": 253})).unwrap();
     door.set_supply(id, json!({"volts": 120, "hertz": 60, "volts_max": 127})).unwrap();
@@ -349,7 +341,7 @@ fn a_low_reading_counts_for_nothing_without_earth_permission_or_its_own_supply()
     assert!(view.together.is_empty(), "what was read at the other voltage is taken back");
     // What was only told counts if it is bad.
     door.set_reading(id, "touch_test_volts", json!(0.5)).unwrap();
-    assert!(together(&door)[0].starts_with("0.5\u{a0}V"), "{:?}", together(&door));
+    assert!(together(&mut door)[0].starts_with("0.5\u{a0}V"), "{:?}", together(&mut door));
     door.set_reading(id, "touch_test_volts", json!(5)).unwrap();
     assert_eq!(door.touch_test(id).unwrap().stopped, Some(say("touch-stopped-above")));
 }

@@ -182,6 +182,7 @@ impl Parts {
 #[derive(Clone, Debug)]
 pub struct Exposures {
     contacts: [f64; 2],
+    highest_contact: f64,
     hertz: f64,
     feed: Feed,
     parts: Parts,
@@ -194,6 +195,7 @@ impl Exposures {
     pub fn new(supply: &Supply, volts: f64, parts: Parts) -> Self {
         Self {
             contacts: supply.contacts(volts),
+            highest_contact: supply.highest_contact(volts),
             hertz: supply.hertz,
             feed: supply.feed,
             parts,
@@ -220,9 +222,8 @@ impl Exposures {
             Reach::Handheld | Reach::CommonExposed => Posture::Holding,
             Reach::Closed | Reach::AerialTerminal | Reach::Exposed => Posture::Touching,
         };
-        let highest = self.contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()));
         let nothing = Complex64::new(0.0, 0.0);
-        let contact = Thevenin { volts: Complex64::new(highest, 0.0), ohms: nothing };
+        let contact = Thevenin { volts: Complex64::new(self.highest_contact, 0.0), ohms: nothing };
         self.person.milliamperes(posture, &contact)
     }
 

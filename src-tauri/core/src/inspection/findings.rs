@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::arrangement::{ReadingId, Spread};
+use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::Parts;
 use crate::heaters::{Study, study};
 use crate::supply::Supply;
@@ -10,7 +11,7 @@ use crate::words::Message;
 
 use super::bank::{Access, Question, ValueId};
 use super::leak;
-use super::live_test::LiveTest;
+use super::live_test::{LiveTest, Stop};
 
 /// An answer to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -215,20 +216,11 @@ impl Findings {
 
     /// What is known of the parts' values, at worst: what to act on goes by these.
     pub fn parts(&self) -> Parts {
-        self.parts_with(leak::in_circuit(self, self.network_resistor()).at_worst)
-    }
-
-    /// The same as the meter reads them now: the best that a unit can be goes by these.
-    pub fn parts_as_read(&self) -> Parts {
-        self.parts_with(leak::in_circuit(self, self.network_resistor()).as_read)
-    }
-
-    fn parts_with(&self, network_ohm: Spread) -> Parts {
         let spread = |value| self.values.get(&value).map(|part| part.spread());
         let usual = Parts::default();
         Parts {
             line_capacitor: spread(ValueId::LineCapacitor),
-            network_ohm,
+            network_ohm: leak::in_circuit(self, self.network_resistor()).at_worst,
             network_farad: spread(ValueId::NetworkCapacitor).unwrap_or(usual.network_farad),
             aerial: spread(ValueId::AerialCapacitor).unwrap_or(usual.aerial),
             heater_ohm: self
@@ -237,6 +229,12 @@ impl Findings {
                 .unwrap_or(usual.heater_ohm),
             ..usual
         }
+    }
+
+    /// The same parts as the meter reads them now: the best that a unit can be goes by these.
+    pub fn as_read(&self, parts: &Parts) -> Parts {
+        let network_ohm = leak::in_circuit(self, self.network_resistor()).as_read;
+        Parts { network_ohm, ..*parts }
     }
 
     /// The resistor between common and chassis as it is marked or was measured by itself, else its range, Ω.
@@ -252,6 +250,16 @@ impl Findings {
             _ => None,
         };
         told.into_iter().chain(self.live_test.most_volts()).reduce(f64::max)
+    }
+
+    /// Why a touch test ends, and forbids power; a reading that was only told counts as one.
+    pub fn touch_stop(&self) -> Option<Stop> {
+        let above = self.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
+        match self.live_test.stop() {
+            Some(Stop::Tripped) => Some(Stop::Tripped),
+            _ if above => Some(Stop::AboveLimit),
+            other => other,
+        }
     }
 
     /// What the list of tubes says against this supply; nothing where there is none.

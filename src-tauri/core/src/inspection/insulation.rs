@@ -38,17 +38,6 @@ pub struct InsulationGate {
 }
 
 impl InsulationGate {
-    /// Whether nothing stands against it.
-    pub const fn is_open(&self) -> bool {
-        !self.is_refused() && !self.capacitor
-    }
-
-    /// Whether something stands against it that cannot be put right on the bench.
-    pub const fn is_refused(&self) -> bool {
-        let says_nothing = self.conflict || self.no_line || !self.ways.is_empty();
-        says_nothing || self.no_metal || self.no_meter
-    }
-
     /// Whether a value that was read all the same says nothing of this unit.
     pub const fn says_nothing(&self) -> bool {
         self.conflict || self.no_line || self.no_metal || !self.ways.is_empty()

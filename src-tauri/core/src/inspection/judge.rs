@@ -34,7 +34,7 @@ impl Judge {
     /// A judge for these findings' supply and values.
     pub fn of(findings: &Findings) -> Self {
         let (supply, parts) = (findings.supply, findings.parts());
-        let parts_as_read = findings.parts_as_read();
+        let parts_as_read = findings.as_read(&parts);
         Self {
             supply,
             parts,
@@ -53,9 +53,10 @@ impl Judge {
 
     /// Whether it judges by the same supply and values as these findings.
     pub fn fits(&self, findings: &Findings) -> bool {
+        let parts = findings.parts();
         self.supply == findings.supply
-            && self.parts == findings.parts()
-            && self.parts_as_read == findings.parts_as_read()
+            && self.parts == parts
+            && self.parts_as_read == findings.as_read(&parts)
     }
 
     /// Becomes the judge for these findings, keeping what is known where supply and values are the same.

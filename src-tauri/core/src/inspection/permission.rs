@@ -7,7 +7,6 @@ use super::leak::leak_ma;
 use super::live_test::Stop;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
-use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::Class;
 use crate::words::{Message, milliamperes};
 
@@ -36,13 +35,11 @@ pub fn standing(verdict: &Verdict) -> Vec<Message> {
 
 /// What forbids power whatever the class, or speaks against the class: empty where nothing does.
 pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    let above = findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
-    let touch_test = match findings.live_test.stop() {
-        Some(Stop::Tripped) => Some("permission-touch_tripped"),
-        _ if above => Some("permission-touch_test"),
-        Some(Stop::Alone) => Some("permission-touch_stopped"),
-        _ => None,
-    };
+    let touch_test = findings.touch_stop().map(|stop| match stop {
+        Stop::Tripped => "permission-touch_tripped",
+        Stop::AboveLimit => "permission-touch_test",
+        Stop::Alone => "permission-touch_stopped",
+    });
     touch_test.map(Message::new).into_iter().chain(forbids_power(findings, verdict)).collect()
 }
 

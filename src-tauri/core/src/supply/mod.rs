@@ -88,6 +88,11 @@ impl Supply {
     pub fn contacts(&self, volts: f64) -> [f64; 2] {
         self.feed.contacts(volts)
     }
+
+    /// The most that a contact stands at against earth, at a voltage between the two, V rms.
+    pub fn highest_contact(&self, volts: f64) -> f64 {
+        self.contacts(volts).iter().fold(0.0, |high, volts| volts.abs().max(high))
+    }
 }
 
 fn read_hertz(fields: &mut Fields) -> Result<f64, FieldError> {

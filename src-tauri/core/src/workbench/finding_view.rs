@@ -4,7 +4,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::reading_words::meter_line;
-use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question};
+use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question, TouchPart};
 use crate::store::Finding;
 use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
 
@@ -108,17 +108,14 @@ fn reading_text(key: &str, value: &Value) -> Option<String> {
 
 /// What is kept of a live touch test; nothing of anything else.
 fn live_test_text(key: &str, value: &Value, words: &Words) -> Option<String> {
-    let part = key.strip_prefix(LIVE_TEST)?.strip_prefix('.')?;
-    if part == "qualified" {
-        return Some(words.say_id("answer-live_test-qualified"));
+    match TouchPart::of_finding(key)? {
+        TouchPart::Qualified => Some(words.say_id("answer-live_test-qualified")),
+        TouchPart::Tripped(_) => Some(words.say_id("touch-tripped")),
+        TouchPart::Protection => {
+            value.as_str().map(|id| words.say_id(&format!("touch-protection-{id}")))
+        }
+        _ => value.as_f64().map(volts),
     }
-    if part.starts_with("tripped_") {
-        return Some(words.say_id("touch-tripped"));
-    }
-    if let Some(protection) = value.as_str() {
-        return Some(words.say_id(&format!("touch-protection-{protection}")));
-    }
-    value.as_f64().map(volts)
 }
 
 /// A value, rating plate or list of tubes as a person writes it.

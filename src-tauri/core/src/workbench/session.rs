@@ -8,7 +8,7 @@ use uuid::Uuid;
 use super::commands::text;
 use super::error::Problem;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
-use crate::inspection::{Findings, Judge, ValueId, assess, read_findings};
+use crate::inspection::{Findings, Judge, ValueId, Verdict, assess, read_findings};
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
 
@@ -133,8 +133,7 @@ impl Workbench {
         unit: &Unit,
     ) -> Result<InspectionView, Problem> {
         let findings = self.read(inspection, unit)?;
-        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
-        let verdict = assess(&findings, judge);
+        let verdict = self.verdict_on(&findings);
         let kept = self.store.findings(inspection.id)?;
         let last = self.store.latest_verdict(inspection.id)?;
         let line = unit_view(unit, Some(inspection), last.as_ref());
@@ -143,6 +142,12 @@ impl Workbench {
         let can_undo = self.undoable(inspection)?.is_some();
         let others = self.others(inspection, unit)?;
         Ok(InspectionView { photos, can_undo, others, ..view })
+    }
+
+    /// The verdict on findings, by the judge that remembers what it worked out for the ones before.
+    pub(super) fn verdict_on(&mut self, findings: &Findings) -> Verdict {
+        let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
+        assess(findings, judge)
     }
 
     /// The findings of an inspection, put together from the record.

@@ -144,17 +144,6 @@ impl TouchSays<'_> {
         .map(|(_, id)| id)
     }
 
-    /// Why the test ends; a reading that was only told counts as one.
-    pub fn stop(&self) -> Option<Stop> {
-        let above =
-            self.findings.touch_volts().is_some_and(|volts| volts > TOUCH_LIMIT_VOLTS.value);
-        match self.findings.live_test.stop() {
-            Some(Stop::Tripped) => Some(Stop::Tripped),
-            _ if above => Some(Stop::AboveLimit),
-            other => other,
-        }
-    }
-
     /// What all positions say, and which are not read; only what is bad where the test `may` not be made.
     pub fn together(
         &self,
@@ -164,7 +153,7 @@ impl TouchSays<'_> {
     ) -> Vec<String> {
         let test = &self.findings.live_test;
         let Some(outcome) = self.outcome(positions.clone()) else { return Vec::new() };
-        if self.stop().is_some() {
+        if self.findings.touch_stop().is_some() {
             return std::iter::once(outcome).chain(self.implied()).collect();
         }
         if !may {
@@ -201,7 +190,7 @@ impl TouchSays<'_> {
                 .text("stop", volts(STOP_VOLTS.value));
             Some(self.words.say(&message))
         };
-        match self.stop() {
+        match self.findings.touch_stop() {
             Some(Stop::Tripped) => return of("touch-tripped-says"),
             Some(Stop::AboveLimit) => return of("touch-together-above"),
             Some(Stop::Alone) => return of("touch-alone-says"),
@@ -220,7 +209,7 @@ impl TouchSays<'_> {
     /// The capacitor from the hot wire that alone would give the highest reading; only where nothing carries
     /// the leak away beside the network.
     fn implied(&self) -> Option<String> {
-        let ended = matches!(self.stop(), Some(Stop::Tripped | Stop::Alone));
+        let ended = matches!(self.findings.touch_stop(), Some(Stop::Tripped | Stop::Alone));
         if self.is_isolated() || self.forecast.may_be_earthed || !self.earth_proven() || ended {
             return None;
         }

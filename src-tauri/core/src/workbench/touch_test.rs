@@ -11,7 +11,7 @@ use super::touch_words::TouchWords;
 use super::views::InspectionView;
 use crate::body::TOUCH_LIMIT_VOLTS;
 use crate::hazard::STOP_VOLTS;
-use crate::inspection::{Judge, LIVE_TEST, TouchPart, assess, read_live_test};
+use crate::inspection::{TouchPart, read_live_test};
 use crate::store::{Change, Finding};
 
 impl Workbench {
@@ -19,10 +19,10 @@ impl Workbench {
     ///
     /// # Errors
     /// There is no such inspection, or the record cannot be read.
-    pub fn touch_test(&self, inspection: Uuid) -> Result<TouchTestView, Problem> {
+    pub fn touch_test(&mut self, inspection: Uuid) -> Result<TouchTestView, Problem> {
         let (inspection, unit) = self.find(inspection)?;
         let findings = self.read(&inspection, &unit)?;
-        let verdict = assess(&findings, &mut Judge::of(&findings));
+        let verdict = self.verdict_on(&findings);
         Ok(TouchWords::new(&findings, &verdict, &self.words).page())
     }
 
@@ -42,20 +42,20 @@ impl Workbench {
         value: Value,
     ) -> Result<InspectionView, Problem> {
         read_live_test(json!({ part: value.clone() }))?;
-        let key = format!("{LIVE_TEST}.{part}");
         let kept = self.store.findings(inspection)?;
+        // What is no part was refused just now.
+        let Some(known) = TouchPart::of(part) else { return self.inspection(inspection) };
+        let key = known.finding();
         let before = kept.iter().find(|finding| finding.key == key).map(|finding| &finding.value);
-        let mut changes = match TouchPart::of(part) {
-            Some(TouchPart::Protection) if before == Some(&value) => Vec::new(),
-            Some(TouchPart::Protection) => taken_back(&kept),
-            Some(TouchPart::Check(position)) if is_above(&value, STOP_VOLTS.value) => {
-                let low = format!("{LIVE_TEST}.{}", TouchPart::LowCheck(position).key());
+        let mut changes = match known {
+            TouchPart::Protection if before != Some(&value) => taken_back(&kept),
+            TouchPart::Check(position) if is_above(&value, STOP_VOLTS.value) => {
+                let low = TouchPart::LowCheck(position).finding();
                 kept.iter().filter(|finding| finding.key == low).map(withdrawn).collect()
             }
             _ => Vec::new(),
         };
-        let is_highest =
-            matches!(TouchPart::of(part), Some(TouchPart::Check(_) | TouchPart::Network(_)));
+        let is_highest = matches!(known, TouchPart::Check(_) | TouchPart::Network(_));
         let is_lower = before.is_some_and(|before| value.as_f64() < before.as_f64());
         if !(is_highest && is_lower) {
             changes.push(found(&key, value));
@@ -85,16 +85,13 @@ fn is_above(value: &Value, limit: f64) -> bool {
 /// What says nothing behind another protection or on another supply: all but what was too much. Low impedance
 /// that cleared a check goes, so that the check counts again.
 fn taken_back(kept: &[Finding]) -> Vec<Change> {
-    let goes = |finding: &&Finding| {
-        let part = finding.key.strip_prefix(LIVE_TEST).and_then(|key| key.strip_prefix('.'));
-        match part.and_then(TouchPart::of) {
-            Some(TouchPart::EarthVolts) => true,
-            Some(TouchPart::Check(_) | TouchPart::LowCheck(_)) => {
-                !is_above(&finding.value, STOP_VOLTS.value)
-            }
-            Some(TouchPart::Network(_)) => !is_above(&finding.value, TOUCH_LIMIT_VOLTS.value),
-            _ => false,
+    let goes = |finding: &&Finding| match TouchPart::of_finding(&finding.key) {
+        Some(TouchPart::EarthVolts) => true,
+        Some(TouchPart::Check(_) | TouchPart::LowCheck(_)) => {
+            !is_above(&finding.value, STOP_VOLTS.value)
         }
+        Some(TouchPart::Network(_)) => !is_above(&finding.value, TOUCH_LIMIT_VOLTS.value),
+        _ => false,
     };
     kept.iter().filter(goes).map(withdrawn).collect()
 }

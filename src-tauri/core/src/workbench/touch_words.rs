@@ -41,7 +41,7 @@ impl<'a> TouchWords<'a> {
             qualified: test.qualified,
             protections: Protection::ALL.iter().map(|id| self.protection(*id)).collect(),
             protection: test.protection,
-            earth_steps: vec![say(self.earth_step()), say("touch-earth-enter")],
+            earth_steps: self.earth_steps(),
             earth: test.earth_volts.map(volts),
             earth_proven: self.says.earth_proven(),
             earth_why: self.says.earth_why(),
@@ -52,7 +52,7 @@ impl<'a> TouchWords<'a> {
             check_steps: self.check_steps(),
             low_steps: ["touch-low-unplugged", "touch-check-read"].map(say).to_vec(),
             network_steps: self.network_steps(),
-            stopped: self.says.stop().map(|stop| self.stopped(stop)),
+            stopped: self.findings.touch_stop().map(|stop| self.stopped(stop)),
             limit_volts: TOUCH_LIMIT_VOLTS.value,
             together: self.says.together(
                 self.gate.refused.is_empty(),
@@ -96,11 +96,15 @@ impl<'a> TouchWords<'a> {
         }
     }
 
-    const fn earth_step(&self) -> &'static str {
-        match self.findings.supply.feed {
+    /// The protection is tried first, then the earth by the meter.
+    fn earth_steps(&self) -> Vec<String> {
+        let outlet = match self.findings.supply.feed {
             Feed::Direct => "touch-earth-direct",
             Feed::BothHot => "touch-earth-both_hot",
-        }
+        };
+        let protection = self.findings.live_test.protection.map(|id| self.protection(id).says);
+        let steps = [outlet, "touch-earth-enter"].map(|id| self.words.say_id(id));
+        protection.into_iter().chain(steps).collect()
     }
 
     fn ghost(&self) -> String {
@@ -162,7 +166,9 @@ impl<'a> TouchWords<'a> {
 
     fn next(&self) -> Option<TouchPosition> {
         let test = &self.findings.live_test;
-        if self.says.stop().is_some_and(|stop| stop != Stop::Alone) || !self.gate.is_open() {
+        if self.findings.touch_stop().is_some_and(|stop| stop != Stop::Alone)
+            || !self.gate.is_open()
+        {
             return None;
         }
         let there: Vec<TouchPosition> = self.forecast.positions().collect();

@@ -7,13 +7,3 @@ export function readWritten(written: string): number | 'OL' | null {
   const figure = readFigure(written, 'ohms');
   return 'value' in figure ? figure.value : null;
 }
-
-/** The least that the picture shows, Ω. */
-const LEAST = 0.1;
-
-/** How far along a logarithmic axis from 0.1 Ω to the meter's end a resistance lies, 0 to 1; above it, 1. */
-export function along(ohms: number | null, most: number): number {
-  if (ohms === null) return 1;
-  const share = Math.log10(Math.max(ohms, LEAST) / LEAST) / Math.log10(most / LEAST);
-  return Math.min(Math.max(share, 0), 1);
-}

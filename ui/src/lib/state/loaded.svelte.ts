@@ -1,29 +1,41 @@
 import type { Trouble } from '../backend';
 import { asTrouble } from './inspection.svelte';
 
-/** A page that the core makes of an inspection, read anew whenever that changes. */
+/** A page that the core makes of an inspection, read anew whenever that changes; a later question makes an
+    earlier answer void. */
 export class LoadedPage<View> {
   view = $state.raw<View | null>(null);
   trouble = $state.raw<Trouble | null>(null);
   #wanted = '';
+  #asked = 0;
   readonly #read: (inspection: string) => Promise<View>;
 
   constructor(read: (inspection: string) => Promise<View>) {
     this.#read = read;
   }
 
-  async load(inspection: string): Promise<void> {
+  /** The last reading, done or not. */
+  latest: Promise<void> = Promise.resolve();
+
+  load(inspection: string): Promise<void> {
+    this.latest = this.#load(inspection);
+    return this.latest;
+  }
+
+  async #load(inspection: string): Promise<void> {
     if (this.#wanted !== inspection) {
       this.view = null;
       this.forget();
     }
     this.#wanted = inspection;
+    this.#asked += 1;
+    const asked = this.#asked;
     this.trouble = null;
     try {
       const view = await this.#read(inspection);
-      if (this.#wanted === inspection) this.view = view;
+      if (asked === this.#asked) this.view = view;
     } catch (thrown) {
-      if (this.#wanted === inspection) this.trouble = asTrouble(thrown);
+      if (asked === this.#asked) this.trouble = asTrouble(thrown);
     }
   }
 

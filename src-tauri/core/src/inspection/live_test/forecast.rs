@@ -29,19 +29,16 @@ pub struct TouchForecast {
 impl TouchForecast {
     /// The forecast for these findings.
     pub fn of(findings: &Findings) -> Self {
+        let supply = &findings.supply;
         let left = Possible::after(findings).considered;
         let ranges = touch_ranges(
             left.iter().map(|(_, arrangement)| arrangement),
-            &findings.supply,
+            supply,
             &findings.parts(),
         );
-        let cords = || left.iter().filter_map(|(_, arrangement)| Some(arrangement.line?.cord));
-        let hot = |volts: f64| {
-            let contacts = findings.supply.contacts(volts);
-            contacts.iter().fold(0.0_f64, |high, volts| high.max(volts.abs()))
-        };
-        let highest = hot(findings.supply.volts_max);
+        let highest = supply.highest_contact(supply.volts_max);
         let lines = || left.iter().filter_map(|(_, arrangement)| arrangement.line);
+        let cords = || lines().map(|line| line.cord);
         Self {
             ranges,
             watts_on_line: highest * highest / TOUCH_TEST_OHM.value,
@@ -49,7 +46,7 @@ impl TouchForecast {
             is_earthed: cords().all(|cord| cord.is_earthed()),
             may_be_earthed: cords().any(|cord| cord.is_earthed()),
             has_selector: lines().any(|line| line.line_capacitor == LineCapacitor::Selector),
-            hot_volts: hot(findings.supply.volts),
+            hot_volts: supply.highest_contact(supply.volts),
         }
     }
 

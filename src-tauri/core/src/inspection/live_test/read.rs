@@ -61,6 +61,16 @@ impl TouchPart {
         }
     }
 
+    /// The finding that it is kept as.
+    pub fn finding(self) -> String {
+        format!("{LIVE_TEST}.{}", self.key())
+    }
+
+    /// The part that a finding keeps; nothing of any other finding.
+    pub fn of_finding(finding: &str) -> Option<Self> {
+        Self::of(finding.strip_prefix(LIVE_TEST)?.strip_prefix('.')?)
+    }
+
     /// The part with this key.
     pub fn of(key: &str) -> Option<Self> {
         Self::all().find(|part| part.key() == key)
@@ -154,6 +164,7 @@ mod tests {
         }
         for part in TouchPart::all() {
             assert_eq!(TouchPart::of(&part.key()), Some(part));
+            assert_eq!(TouchPart::of_finding(&part.finding()), Some(part));
         }
     }
 }
