@@ -1,4 +1,4 @@
-//! The modules of its own crate that a Rust file uses: by `use`, by a path, and inside macros.
+//! The paths that a Rust file writes, and the modules of its own crate that it uses by them: by `use`, by a path, and inside macros.
 
 use proc_macro2::{TokenStream, TokenTree};
 use syn::spanned::Spanned;
@@ -14,39 +14,80 @@ pub struct Import {
     pub module: String,
 }
 
+/// A path as a file writes it.
+#[derive(Debug)]
+pub struct Written {
+    /// The line it stands on.
+    pub line: usize,
+    /// From where the path counts.
+    pub from: From,
+    /// Its parts, without `crate` and `super`. Of a path by `super` that ends below the top of the crate,
+    /// all parts from the top.
+    pub parts: Vec<String>,
+}
+
+/// From where a path counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum From {
+    /// It is said from the top of the crate, by `crate` or by enough `super`.
+    Top,
+    /// It is said by `super`, and ends below the top.
+    Above,
+    /// It begins with a name.
+    Name,
+}
+
 /// What a file uses of its own crate. `module` is the file's own path of modules.
 ///
 /// # Panics
 /// When the file is no Rust.
 pub fn imports(path: &str, module: &[String], text: &str) -> Vec<Import> {
+    let mut found = Vec::new();
+    for Written { line, from, parts } in paths(path, module, text) {
+        if let (From::Top, Some(module)) = (from, parts.into_iter().next()) {
+            let import = Import { line, module };
+            // One line that uses several things of one module is one import.
+            if !found.contains(&import) {
+                found.push(import);
+            }
+        }
+    }
+    found
+}
+
+/// Every path of a file. `module` is the file's own path of modules.
+///
+/// # Panics
+/// When the file is no Rust.
+pub fn paths(path: &str, module: &[String], text: &str) -> Vec<Written> {
     let file = syn::parse_file(text).unwrap_or_else(|error| panic!("{path}: {error}"));
-    let mut uses = Uses { depth: module.len(), found: Vec::new() };
+    let mut uses = Uses { module: module.to_vec(), found: Vec::new() };
     uses.visit_file(&file);
     uses.found
 }
 
 struct Uses {
-    /// How many `super` lead to the top of the crate.
-    depth: usize,
-    found: Vec<Import>,
+    /// The modules around what is looked at, from the top of the crate.
+    module: Vec<String>,
+    found: Vec<Written>,
 }
 
 impl Uses {
-    /// Keeps a path if it leads to the top of the crate and on to a module.
     fn keep(&mut self, line: usize, segments: &[String]) {
         let supers = segments.iter().take_while(|segment| *segment == "super").count();
-        let start = match segments.first().map(String::as_str) {
-            Some("crate") => 1,
-            Some("super") if supers == self.depth => supers,
-            _ => return,
-        };
-        if let Some(module) = segments.get(start) {
-            let import = Import { line, module: module.clone() };
-            // One line that uses several things of one module is one import.
-            if !self.found.contains(&import) {
-                self.found.push(import);
+        let (from, parts) = match segments.first().map(String::as_str) {
+            None => return,
+            Some("crate") => (From::Top, segments[1..].to_vec()),
+            Some("super") if supers >= self.module.len() => {
+                (From::Top, segments[supers..].to_vec())
             }
-        }
+            Some("super") => {
+                let above = &self.module[..self.module.len() - supers];
+                (From::Above, [above, &segments[supers..]].concat())
+            }
+            Some(_) => (From::Name, segments.to_vec()),
+        };
+        self.found.push(Written { line, from, parts });
     }
 
     fn follow(&mut self, tree: &UseTree, before: &mut Vec<String>) {
@@ -106,9 +147,9 @@ impl<'ast> Visit<'ast> for Uses {
     fn visit_attribute(&mut self, _: &'ast Attribute) {}
 
     fn visit_item_mod(&mut self, module: &'ast ItemMod) {
-        self.depth += 1;
+        self.module.push(module.ident.to_string());
         visit::visit_item_mod(self, module);
-        self.depth -= 1;
+        self.module.pop();
     }
 
     fn visit_item_use(&mut self, item: &'ast ItemUse) {

@@ -6,7 +6,7 @@ mod sources;
 
 use std::collections::BTreeSet;
 
-use imports::{Import, imports};
+use imports::{From, Import, Written, imports, paths};
 use proc_macro2::{TokenStream, TokenTree};
 
 /// The modules of the core; each may import those above it.
@@ -130,6 +130,68 @@ fn imports_in_order_are_left_alone() {
     ] {
         let wrong = out_of_order(&format!("{CORE}{file}"), text);
         assert!(wrong.is_empty(), "{text}: {wrong:?}");
+    }
+}
+
+/// The modules that must not know the evidence they are held against: they use nothing of the core but
+/// themselves.
+const ON_THEIR_OWN: [&str; 2] = ["simulation", "unit"];
+
+/// Names that no path there may begin with, however they came into the file.
+const EVIDENCE: [&str; 4] = ["arrangement", "hazard", "inspection", "coldchassis_core"];
+
+/// What a file of the modules on their own uses of the rest of the core.
+fn not_on_its_own(path: &str, text: &str) -> Vec<String> {
+    let is_outside = |Written { from, parts, .. }: &Written| match from {
+        From::Top | From::Above => !parts.iter().take(2).eq(&ON_THEIR_OWN),
+        From::Name => match parts.as_slice() {
+            [name, _, ..] => EVIDENCE.contains(&name.as_str()),
+            _ => false,
+        },
+    };
+    paths(path, &module_path(path), text)
+        .into_iter()
+        .filter(is_outside)
+        .map(|Written { line, parts, .. }| format!("{path}:{line}: {}", parts.join("::")))
+        .collect()
+}
+
+#[test]
+fn simulated_units_know_nothing_of_the_evidence() {
+    let files = sources::files(&format!("{CORE}{}", ON_THEIR_OWN.join("/")), &["rs"]);
+    assert!(files.len() > 10, "only {} files: the units have moved", files.len());
+    let wrong: Vec<String> =
+        files.iter().flat_map(|file| not_on_its_own(&file.path, &file.text)).collect();
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
+}
+
+#[test]
+fn planted_knowledge_of_the_evidence_is_found() {
+    for (file, text) in [
+        ("facts.rs", "use crate::inspection::bank;"),
+        ("facts.rs", "use crate::{arrangement::Cord as C};"),
+        ("facts.rs", "fn f() -> crate::hazard::Class { todo!() }"),
+        ("facts.rs", "use crate::simulation::play::Play;"),
+        ("facts.rs", "use crate::simulation::{play::Play};"),
+        ("facts.rs", "use crate::*;"),
+        ("facts.rs", "use super::super::play::Play;"),
+        ("facts.rs", "use super::super::super::figure::Figure;"),
+        ("mod.rs", "use super::play::Play;"),
+        ("meter.rs", "mod inner { use super::super::super::play::Play; }"),
+        ("meter/tests.rs", "fn f() { assert!(hazard::table().is_empty()) }"),
+        ("tests.rs", "use coldchassis_core::inspection::assess;"),
+    ] {
+        let path = format!("{CORE}simulation/unit/{file}");
+        let wrong = not_on_its_own(&path, text);
+        assert_eq!(wrong.len(), 1, "{file}: {text}: {wrong:?}");
+    }
+    for (file, text) in [
+        ("facts.rs", "use super::{PhysicalUnit, parts::Bond}; use std::fmt;"),
+        ("meter/display.rs", "use super::super::chance::any; use crate::simulation::unit::Gap;"),
+        ("tests.rs", "/// Not [`crate::inspection`].\nfn f(unit: &Unit) { unit.arrangement() }"),
+    ] {
+        let wrong = not_on_its_own(&format!("{CORE}simulation/unit/{file}"), text);
+        assert!(wrong.is_empty(), "{file}: {text}: {wrong:?}");
     }
 }
 

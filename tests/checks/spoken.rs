@@ -7,10 +7,10 @@ use coldchassis_core::inspection::{
     next_or_stop, not_checked, permission, read_findings, reason, rests_on_sentences, standing,
     supply_sentence, tag_line, worst_state_sentence,
 };
+use coldchassis_core::simulation::unit::{PhysicalUnit, random_subset};
 use coldchassis_core::supply::Supply;
 use coldchassis_core::words::{Argument, Message, Words};
 use coldchassis_core::workbench::tag;
-use coldchassis_tests::physical_unit::{PhysicalUnit, random_subset};
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;

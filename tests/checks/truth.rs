@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use coldchassis_core::arrangement::read_exposure;
 use coldchassis_core::hazard::{Class, table};
 use coldchassis_core::inspection::{Basis, Judge, assess, read_findings};
-use coldchassis_tests::physical_unit::{Gap, PhysicalUnit, random_subset};
+use coldchassis_core::simulation::unit::{Gap, PhysicalUnit, random_subset};
 use coldchassis_tests::seeds::{asked, on_all_threads};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;

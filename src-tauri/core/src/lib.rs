@@ -16,6 +16,7 @@ pub mod hazard;
 pub mod heaters;
 pub mod inspection;
 pub mod photo;
+pub mod simulation;
 pub mod store;
 pub mod supply;
 pub mod words;

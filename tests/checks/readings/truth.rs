@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use coldchassis_core::arrangement::{ArrangementId, Isolation, find, read_exposure};
 use coldchassis_core::hazard::Class;
 use coldchassis_core::inspection::{Findings, Judge, Possible, assess, possible, read_findings};
-use coldchassis_tests::physical_unit::{
+use coldchassis_core::simulation::unit::{
     Condition, Meter, PhysicalUnit, random_readings, random_subset,
 };
 use coldchassis_tests::seeds::{asked, on_all_threads};
@@ -167,11 +167,11 @@ struct Amplifiers {
 
 impl Amplifiers {
     fn measure(&mut self, seed: u64) {
-        use coldchassis_tests::physical_unit::{Cord, Factors, Reach, SwitchLeg};
+        use coldchassis_core::simulation::unit::{Cord, Factors, Reach, SwitchLeg};
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         for cord in [Cord::ThreePinEarthed, Cord::TwoPinReversible] {
             let wanted = Factors {
-                isolation: coldchassis_tests::physical_unit::Isolation::Isolating,
+                isolation: coldchassis_core::simulation::unit::Isolation::Isolating,
                 cord,
                 switch_leg: SwitchLeg::ALL[seed as usize % 3],
                 reach: Reach::Handheld,

@@ -6,7 +6,7 @@ use coldchassis_core::arrangement::{FaultSet, find, read_exposure};
 use coldchassis_core::body::LET_GO_MA;
 use coldchassis_core::hazard::{Class, table};
 use coldchassis_core::inspection::{Judge, assess, permission};
-use coldchassis_tests::physical_unit::{
+use coldchassis_core::simulation::unit::{
     Condition, Meter, PhysicalUnit, random_readings, random_subset,
 };
 use rand::SeedableRng;

@@ -9,9 +9,7 @@ mod display;
 mod ranges;
 
 #[cfg(test)]
-mod checks;
-#[cfg(test)]
-mod part_checks;
+mod tests;
 
 use std::collections::BTreeMap;
 
@@ -19,6 +17,8 @@ use rand::Rng;
 use serde_json::Value;
 
 use super::PhysicalUnit;
+use super::chance::any;
+use super::conductor::{Conductor, Pair};
 use super::parts::{AerialPost, EarthContact, Feed, MetalNode};
 use circuit::Circuit;
 use ranges::{PROBES, WIRE};
@@ -26,17 +26,17 @@ use ranges::{PROBES, WIRE};
 pub use condition::{Condition, Motor, OwnSwitch};
 pub use display::Meter;
 
-const BLADE: [usize; 2] = [0, 1];
+const BLADE: Pair<usize> = Pair(0, 1);
 /// Behind cord and fuse, ahead of the switch.
-const INSIDE: [usize; 2] = [2, 3];
+const INSIDE: Pair<usize> = Pair(2, 3);
 /// Behind the switch.
-const LEG: [usize; 2] = [4, 5];
+const LEG: Pair<usize> = Pair(4, 5);
 const EARTH: usize = 6;
 const COMMON: usize = 7;
 const CHASSIS: usize = 8;
 const POST: usize = 9;
 
-/// Ids of what is read with the switch in one place.
+/// Ids of what is read with the switch in one place, from pin A and from pin B.
 struct Ids {
     chassis: [&'static str; 2],
     part: [&'static str; 2],
@@ -65,13 +65,13 @@ impl PhysicalUnit {
         let pieces = self.pieces();
         for (ids, on) in [(ON, true), (OFF, false)] {
             let circuit = self.circuit(condition, on);
-            for (pin, blade) in self.pins().into_iter().enumerate() {
-                ohms.insert(ids.chassis[pin], circuit.ohms(blade, CHASSIS));
+            for ((blade, chassis), part) in self.pins().into_iter().zip(ids.chassis).zip(ids.part) {
+                ohms.insert(chassis, circuit.ohms(blade, CHASSIS));
                 if let Some(least) = over(&pieces, |piece| to(&circuit, blade, piece), f64::min) {
-                    ohms.insert(ids.part[pin], least);
+                    ohms.insert(part, least);
                 }
             }
-            ohms.insert(ids.pins, circuit.ohms(BLADE[0], BLADE[1]));
+            ohms.insert(ids.pins, circuit.ohms(BLADE.0, BLADE.1));
         }
         if self.has_earth_contact() {
             let circuit = self.circuit(condition, false);
@@ -97,7 +97,8 @@ impl PhysicalUnit {
 
     /// The blades that the inspector calls A and B.
     fn pins(&self) -> [usize; 2] {
-        if self.letter(0) == "a" { BLADE } else { [BLADE[1], BLADE[0]] }
+        let Pair(first, second) = BLADE;
+        if self.letter(Conductor::First) == "a" { [first, second] } else { [second, first] }
     }
 
     fn has_earth_contact(&self) -> bool {
@@ -128,16 +129,17 @@ impl PhysicalUnit {
     fn circuit(&self, condition: &Condition, on: bool) -> Circuit {
         let mut circuit = Circuit::new();
         if self.feed == Feed::OutsideSupply {
-            circuit.join(BLADE[0], BLADE[1], condition.load_ohm);
+            circuit.join(BLADE.0, BLADE.1, condition.load_ohm);
             return circuit;
         }
         self.join_line(&mut circuit, condition, on);
-        circuit.join(LEG[0], LEG[1], condition.load_ohm);
-        circuit.join(LEG[0], LEG[1], condition.charging_ohm);
+        circuit.join(LEG.0, LEG.1, condition.load_ohm);
+        circuit.join(LEG.0, LEG.1, condition.charging_ohm);
         if let Some(conductor) = self.common_conductor {
             circuit.join(LEG[conductor], COMMON, condition.common_ohm);
         }
-        for (conductor, leg) in LEG.into_iter().enumerate() {
+        for conductor in Conductor::BOTH {
+            let leg = LEG[conductor];
             circuit.join(leg, COMMON, condition.rectifier_ohm[conductor]);
             circuit.join(leg, CHASSIS, condition.insulation_ohm[conductor]);
             circuit.join(leg, CHASSIS, condition.capacitor_ohm[conductor]);
@@ -151,7 +153,7 @@ impl PhysicalUnit {
     /// Cord, power switch and motor.
     fn join_line(&self, circuit: &mut Circuit, condition: &Condition, on: bool) {
         let closed = on && !condition.wrong_switch();
-        for conductor in 0..2 {
+        for conductor in Conductor::BOTH {
             circuit.join(BLADE[conductor], INSIDE[conductor], condition.cord_ohm[conductor]);
             let switch = match (self.switch_opens[conductor], closed) {
                 (false, _) => WIRE,
@@ -166,7 +168,7 @@ impl PhysicalUnit {
                 OwnSwitch::Open => false,
                 OwnSwitch::Worked => on,
             };
-            let [from, to] = if motor.ahead { INSIDE } else { LEG };
+            let Pair(from, to) = if motor.ahead { INSIDE } else { LEG };
             circuit.join(from, to, if runs { motor.ohm } else { f64::INFINITY });
         }
     }
@@ -187,6 +189,6 @@ fn over(
 
 /// A part of the readings, as an inspector in a hurry takes them.
 pub fn random_readings(readings: &[(String, Value)], rng: &mut impl Rng) -> Vec<(String, Value)> {
-    let thoroughness = [0.1, 0.3, 0.6, 0.85, 1.0][rng.random_range(0..5)];
+    let thoroughness = any(0.1, &[0.3, 0.6, 0.85, 1.0], rng);
     readings.iter().filter(|_| rng.random_bool(thoroughness)).cloned().collect()
 }

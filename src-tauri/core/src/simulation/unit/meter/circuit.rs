@@ -1,5 +1,7 @@
 //! Resistors between nodes, and what is between two of the nodes.
 
+use std::collections::BTreeSet;
+
 /// How many nodes a network has.
 pub(super) const NODES: usize = 10;
 /// The least a joint is taken for, Ω: keeps a conductance finite (no figure of a part is below it).
@@ -8,7 +10,7 @@ const LEAST_OHM: f64 = 1e-4;
 /// A network of resistors.
 #[derive(Clone, Debug)]
 pub(super) struct Circuit {
-    /// Conductance between each pair of nodes, S.
+    /// Conductance between each pair of nodes, S. No node has a number from [`NODES`] up.
     siemens: [[f64; NODES]; NODES],
 }
 
@@ -21,9 +23,25 @@ impl Circuit {
     pub(super) fn join(&mut self, first: usize, second: usize, ohm: f64) {
         if ohm.is_finite() && first != second {
             let siemens = 1.0 / ohm.max(LEAST_OHM);
-            self.siemens[first][second] += siemens;
-            self.siemens[second][first] += siemens;
+            self.add(first, second, siemens);
+            self.add(second, first, siemens);
         }
+    }
+
+    fn add(&mut self, from: usize, to: usize, siemens: f64) {
+        if let Some(between) = self.siemens.get_mut(from).and_then(|row| row.get_mut(to)) {
+            *between += siemens;
+        }
+    }
+
+    /// Conductance between two nodes, S.
+    fn between(&self, from: usize, to: usize) -> f64 {
+        self.siemens.get(from).and_then(|row| row.get(to)).copied().unwrap_or(0.0)
+    }
+
+    /// Conductance of all that is joined to a node, S.
+    fn around(&self, node: usize) -> f64 {
+        self.siemens.get(node).map_or(0.0, |row| row.iter().sum())
     }
 
     /// Resistance between two nodes, Ω; infinite where nothing joins them.
@@ -35,27 +53,31 @@ impl Circuit {
             return 0.0;
         }
         let reached = self.reached(from);
-        if !reached[to] {
+        if !reached.contains(&to) {
             return f64::INFINITY;
         }
-        let unknown = (0..NODES).filter(|node| reached[*node] && *node != to && *node != from);
+        let unknown = reached.into_iter().filter(|node| *node != to && *node != from);
         let order: Vec<usize> = unknown.chain([from]).collect();
-        let mut rows = [[0.0; NODES]; NODES];
-        for (row, node) in order.iter().enumerate() {
-            for (column, other) in order.iter().enumerate() {
-                rows[row][column] = -self.siemens[*node][*other];
-            }
-            rows[row][row] = self.siemens[*node].iter().sum();
-        }
-        last_pivot(&mut rows, order.len()).recip()
+        let mut rows: Vec<_> = order.iter().map(|node| self.equation(*node, &order)).collect();
+        last_pivot(&mut rows).recip()
     }
 
-    fn reached(&self, from: usize) -> [bool; NODES] {
-        let mut reached = [false; NODES];
+    /// What flows out of a node for one volt at each of the unknown nodes, A.
+    fn equation(&self, node: usize, order: &[usize]) -> [f64; NODES] {
+        let mut row = [0.0; NODES];
+        for (value, &other) in row.iter_mut().zip(order) {
+            *value = if other == node { self.around(node) } else { -self.between(node, other) };
+        }
+        row
+    }
+
+    /// The nodes that are joined to this one by whatever way, and itself, in the order of their numbers.
+    fn reached(&self, from: usize) -> BTreeSet<usize> {
+        let mut reached = BTreeSet::new();
         let mut left = vec![from];
         while let Some(node) = left.pop() {
-            if !std::mem::replace(&mut reached[node], true) {
-                left.extend((0..NODES).filter(|other| self.siemens[node][*other] > 0.0));
+            if reached.insert(node) {
+                left.extend((0..NODES).filter(|other| self.between(node, *other) > 0.0));
             }
         }
         reached
@@ -63,19 +85,24 @@ impl Circuit {
 }
 
 /// Gaussian elimination. The diagonal dominates in node equations, so the order of the rows may stay.
-fn last_pivot(rows: &mut [[f64; NODES]; NODES], size: usize) -> f64 {
-    for column in 0..size {
-        let pivot = rows[column];
-        for row in rows.iter_mut().take(size).skip(column + 1) {
-            let factor = row[column] / pivot[column];
+fn last_pivot(rows: &mut [[f64; NODES]]) -> f64 {
+    let mut left = rows;
+    let mut last = 0.0;
+    for column in 0..NODES {
+        let [above, below @ ..] = left else { break };
+        // What is left of the row that is eliminated now: its pivot and what stands right of it.
+        let Some([pivot, right @ ..]) = above.get(column..) else { break };
+        for row in below.iter_mut() {
+            let Some([first, rest @ ..]) = row.get_mut(column..) else { break };
+            let factor = *first / pivot;
             if factor != 0.0 {
-                for (value, above) in row.iter_mut().zip(pivot).take(size).skip(column) {
-                    *value -= factor * above;
-                }
+                rest.iter_mut().zip(right).for_each(|(value, above)| *value -= factor * above);
             }
         }
+        last = *pivot;
+        left = below;
     }
-    rows[size - 1][size - 1]
+    last
 }
 
 #[cfg(test)]

@@ -2,9 +2,10 @@
 
 use rand::Rng;
 
+use super::chance::pick;
 use super::factors::{Isolation, Reach};
 use super::gaps::AERIAL_FARAD;
-use super::generate::{capacitor, pick};
+use super::generate::capacitor;
 use super::parts::{AerialPost, BareMetal, MetalNode, Place, Terminals};
 
 /// The metal of one unit.
@@ -64,6 +65,12 @@ impl Metalwork {
         self.bare.push(BareMetal { place, node, held: false });
     }
 
+    fn add_one_of(&mut self, places: &[(Place, u32)], node: MetalNode, rng: &mut impl Rng) {
+        if let Some(place) = pick(places, rng) {
+            self.add(place, node);
+        }
+    }
+
     fn add_coil_post(&mut self, rng: &mut impl Rng) {
         if rng.random_bool(0.05) {
             self.post = Some(AerialPost::CoilOnly);
@@ -77,10 +84,10 @@ impl Metalwork {
     /// Metal joined to nothing: wood screws, a plastic jack nut, terminals on a free winding.
     fn add_loose_metal(&mut self, rng: &mut impl Rng) {
         if rng.random_bool(0.3) {
-            self.add(pick(PLAIN_PLACES, rng), MetalNode::Nothing);
+            self.add_one_of(PLAIN_PLACES, MetalNode::Nothing, rng);
         }
         if rng.random_bool(0.02) {
-            self.add(pick(JACKS, rng), MetalNode::Nothing);
+            self.add_one_of(JACKS, MetalNode::Nothing, rng);
         }
         if self.terminals.is_none() && rng.random_bool(0.1) {
             self.terminals =
@@ -95,7 +102,7 @@ impl Metalwork {
             2 => self.post = Some(AerialPost::Straight(chassis)),
             _ => {
                 for _ in 0..rng.random_range(1..3) {
-                    self.add(pick(PLAIN_PLACES, rng), chassis);
+                    self.add_one_of(PLAIN_PLACES, chassis, rng);
                 }
             }
         }
@@ -106,7 +113,7 @@ impl Metalwork {
             let place = Place::ControlPanel;
             self.bare.push(BareMetal { place, node: chassis, held: true });
         } else {
-            self.add(pick(JACKS, rng), chassis);
+            self.add_one_of(JACKS, chassis, rng);
         }
         if rng.random_bool(0.4) {
             self.expose(chassis, rng);
@@ -128,13 +135,13 @@ impl Metalwork {
                 self.terminals = Some(Terminals { node: MetalNode::Common, bare });
             }
             1 => self.post = Some(AerialPost::Straight(MetalNode::Common)),
-            _ => self.add(pick(USUAL, rng), MetalNode::Common),
+            _ => self.add_one_of(USUAL, MetalNode::Common, rng),
         }
         if rng.random_bool(0.4) {
-            self.add(pick(PLAIN_PLACES, rng), MetalNode::Chassis);
+            self.add_one_of(PLAIN_PLACES, MetalNode::Chassis, rng);
         }
         if rng.random_bool(0.2) {
-            self.add(pick(JACKS, rng), MetalNode::Chassis);
+            self.add_one_of(JACKS, MetalNode::Chassis, rng);
         }
     }
 }

@@ -1,4 +1,6 @@
-//! Meter readings of physical units against what paper says of them: nothing here knows the core.
+//! Meter readings of physical units against what paper says of them: nothing here knows the rest of the core.
+
+mod parts;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -45,8 +47,9 @@ pub(super) fn unit(isolation: Isolation, switch_leg: SwitchLeg) -> PhysicalUnit 
 /// A condition of round figures, Ω: cord 0.1 and 0.2, contacts 1 and 2, string 120, joints 0.05.
 pub(super) fn round(unit: &PhysicalUnit) -> Condition {
     let near = unit.near_conductor();
-    let on_near =
-        |near_ohm, far_ohm| if near == 0 { [near_ohm, far_ohm] } else { [far_ohm, near_ohm] };
+    let on_near = |near_ohm, far_ohm| {
+        if near == Conductor::First { Pair(near_ohm, far_ohm) } else { Pair(far_ohm, near_ohm) }
+    };
     Condition {
         cord_ohm: on_near(0.1, 0.2),
         contact_ohm: on_near(1.0, 2.0),
@@ -55,10 +58,10 @@ pub(super) fn round(unit: &PhysicalUnit) -> Condition {
         motor: None,
         common_ohm: 0.05,
         bond_ohm: 0.05,
-        rectifier_ohm: [f64::INFINITY; 2],
-        insulation_ohm: [f64::INFINITY; 2],
-        capacitor_ohm: [f64::INFINITY; 2],
-        selector_leg: 0,
+        rectifier_ohm: Pair::alike(f64::INFINITY),
+        insulation_ohm: Pair::alike(f64::INFINITY),
+        capacitor_ohm: Pair::alike(f64::INFINITY),
+        selector_leg: Conductor::First,
         aerial_ohm: f64::INFINITY,
         earth_ohm: f64::INFINITY,
     }
@@ -92,7 +95,7 @@ fn a_tied_set_with_its_switch_in_the_far_leg_and_the_tape_on_the_other_pin() {
     near(ohms["ohms_a_chassis_off"], f64::INFINITY);
     // The plug is cut off, and the tape is on the other wire.
     unit.plug_lost = true;
-    unit.taped_pin = 1 - unit.near_conductor();
+    unit.taped_pin = unit.near_conductor().other();
     let taped = unit.true_ohms(&round(&unit));
     near(taped["ohms_a_chassis_off"], ohms["ohms_b_chassis_off"]);
     near(taped["ohms_b_chassis_on"], ohms["ohms_a_chassis_on"]);
@@ -116,7 +119,7 @@ fn a_motor_ahead_is_a_way_round_the_open_switch() {
     assert_eq!(unit.true_ohms(&condition), unit.true_ohms(&round(&unit)));
     // A broken cord cuts it off like everything else.
     condition.motor = Some(motor);
-    condition.cord_ohm[0] = f64::INFINITY;
+    condition.cord_ohm[Conductor::First] = f64::INFINITY;
     assert!(unit.true_ohms(&condition)["ohms_a_b_on"].is_infinite());
 }
 
@@ -170,7 +173,7 @@ fn separate_windings_are_open_to_the_chassis_until_they_break_down() {
     let (failed, fault) = Condition::failed(&unit, &mut rng(4)).unwrap();
     assert_eq!(fault, "insulation_breakdown");
     let ohms = unit.true_ohms(&failed);
-    let short = failed.insulation_ohm[1 - unit.near_conductor()];
+    let short = failed.insulation_ohm[unit.near_conductor().other()];
     assert!(short <= 2.0 && ohms["ohms_a_chassis_on"] < 105.0);
     assert!(ohms["ohms_a_chassis_off"] > 20e6 && ohms["ohms_b_chassis_off"] < 250.0 * 4.0);
 }
@@ -329,7 +332,8 @@ fn every_fault_comes_up_and_only_where_the_unit_has_the_part() {
             _ => false,
         };
         assert!(there, "{fault} on {factors:?}");
-        let parts = condition.capacitor_ohm.into_iter().chain(condition.insulation_ohm);
+        let parts =
+            condition.capacitor_ohm.both().into_iter().chain(condition.insulation_ohm.both());
         let shorted = parts.filter(|ohm| *ohm <= 2.0).count();
         let apart = factors.isolation.common_is_apart();
         assert_eq!(shorted + usize::from(apart && condition.bond_ohm <= 2.0), 1, "{fault}");
@@ -369,7 +373,7 @@ fn parts_lie_in_their_ranges_and_a_sound_unit_has_nothing_open() {
             continue;
         }
         let sound = Condition::sound(&unit, &mut rng);
-        assert!(sound.cord_ohm.iter().all(|ohm| *ohm <= 2.5));
+        assert!(sound.cord_ohm.both().iter().all(|ohm| *ohm <= 2.5));
         let moved = sound.wrong_switch() && unit.heaters_from == HeaterSource::MotorWinding;
         assert!(sound.load_ohm.is_finite() || moved);
         if unit.isolation().has_heater_string() {
@@ -382,9 +386,9 @@ fn parts_lie_in_their_ranges_and_a_sound_unit_has_nothing_open() {
         }
         let found = Condition::random(&unit, &mut rng);
         let part = unit.leg_capacitor.filter(|part| part.class_y).is_some();
-        assert!(!part || found.capacitor_ohm.iter().all(|ohm| *ohm >= 100e6));
-        let both = unit.leg_capacitor.is_some_and(|part| part.from == [true, true]);
-        let there = found.capacitor_ohm.iter().filter(|ohm| ohm.is_finite()).count();
+        assert!(!part || found.capacitor_ohm.both().iter().all(|ohm| *ohm >= 100e6));
+        let both = unit.leg_capacitor.is_some_and(|part| part.from == Pair(true, true));
+        let there = found.capacitor_ohm.both().iter().filter(|ohm| ohm.is_finite()).count();
         let expected = unit.leg_capacitor.map_or(0, |_| 1 + usize::from(both));
         assert_eq!(there, expected);
     }

@@ -3,15 +3,18 @@
 //! A [`PhysicalUnit`] is blades, wires, joints, contacts, capacitors and bare metal. From those it
 //! can say two things: the arrangement it truly is ([`PhysicalUnit::arrangement`]) and what an
 //! honest inspector would answer ([`PhysicalUnit::answers`]). Feeding any part of the answers to
-//! the core must never give a better class than the true arrangement has.
+//! the inspection must never give a better class than the true arrangement has.
 //!
-//! Nothing here reads the core or its evidence table, otherwise a mistake there would be copied
-//! here and the check could not fail. The only thing shared is the form of the files.
+//! Nothing here uses any other module of the core, least of all its evidence table: a mistake there
+//! would be copied here and the check could not fail (`tests/checks/module_order.rs` holds this). The
+//! only thing shared is the form of the files.
 //!
 //! Their meter readings come from resistors of their own, solved another way than the core solves them.
 //! What this does not do: alternating current, inspectors who make mistakes.
 
 mod answers;
+mod chance;
+mod conductor;
 mod factors;
 mod facts;
 mod gaps;
@@ -23,9 +26,10 @@ mod printing;
 mod tubes;
 
 #[cfg(test)]
-mod checks;
+mod tests;
 
 pub use answers::random_subset;
+pub use conductor::{Conductor, Pair};
 pub use factors::{CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg};
 pub use gaps::Gap;
 pub use meter::{Condition, Meter, Motor, OwnSwitch, random_readings};
@@ -37,8 +41,8 @@ pub use tubes::{LineUp, Tube};
 
 /// One old electric unit, as its parts really are.
 ///
-/// The two supply conductors have no names of their own: they are counted 0 and 1, like the blade
-/// of [`PhysicalUnit::plug`] that each is wired to. Letters and "near" and "far" are derived.
+/// The two supply conductors have no names of their own: they are counted, like the blade of
+/// [`PhysicalUnit::plug`] that each is wired to. Letters and "near" and "far" are derived.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PhysicalUnit {
     /// Supply where it stands, V rms, nominal.
@@ -53,8 +57,8 @@ pub struct PhysicalUnit {
     pub plug: Option<Plug>,
     /// The plug is off the cord and lies beside it, to be put back the way it was.
     pub plug_lost: bool,
-    /// The blade, 0 or 1, on which the inspector puts the tape where the plug does not tell.
-    pub taped_pin: usize,
+    /// The blade on which the inspector puts the tape where the plug does not tell.
+    pub taped_pin: Conductor,
     /// Where the earth wire of the cord ends inside.
     pub earth_wire: EarthWire,
     /// What feeds the plates.
@@ -65,21 +69,21 @@ pub struct PhysicalUnit {
     pub motor: bool,
     /// There is an output transformer.
     pub output_transformer: bool,
-    /// The conductor, 0 or 1, to which the circuit common is wired; `None` where it is on neither.
-    pub common_conductor: Option<usize>,
+    /// The conductor to which the circuit common is wired; `None` where it is on neither.
+    pub common_conductor: Option<Conductor>,
     /// Where the common is on neither conductor of a line set: the one the description calls near.
     /// It has no physical meaning.
-    pub called_near: usize,
+    pub called_near: Conductor,
     /// The joint between circuit common and chassis.
     pub bond: Bond,
     /// Which of the two conductors the power switch opens.
-    pub switch_opens: [bool; 2],
+    pub switch_opens: Pair<bool>,
     /// The capacitor or pair of capacitors from the supply to the chassis.
     pub leg_capacitor: Option<LegCapacitor>,
     /// There is a panel switch for ground or hum polarity (its capacitor may be gone).
     pub polarity_switch: bool,
-    /// The conductor, 0 or 1, with the fuse in it.
-    pub fuse_in: Option<usize>,
+    /// The conductor with the fuse in it.
+    pub fuse_in: Option<Conductor>,
     /// Capacitance from each end of the primary to the chassis, F (separate windings only).
     pub winding_farad: f64,
     /// Metal that can be touched with knobs and covers as they are; an instrument or microphone

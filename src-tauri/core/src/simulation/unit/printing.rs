@@ -1,7 +1,7 @@
 //! What plates, tubes, hearsay and the printing on parts tell about a physical unit.
 
 use rand::Rng;
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 
 use super::PhysicalUnit;
 use super::answers::{Answers, RARER, TUBES, tell};
@@ -25,13 +25,12 @@ impl PhysicalUnit {
         let none = self.materials.is_empty();
         tell(answers, "materials", if none { vec!["none"] } else { self.materials.clone() });
         if let Some(rated) = self.rated {
-            let mut value = json!({"volts": rated.volts});
-            for (name, figure) in [("hertz", rated.hertz), ("watts", rated.watts)] {
-                if let Some(figure) = figure {
-                    value[name] = json!(figure);
-                }
-            }
-            tell(answers, "values.rated", value);
+            let printed =
+                [("volts", Some(rated.volts)), ("hertz", rated.hertz), ("watts", rated.watts)];
+            let figures = printed
+                .into_iter()
+                .filter_map(|(name, figure)| Some((name.to_owned(), json!(figure?))));
+            tell(answers, "values.rated", figures.collect::<Map<_, _>>());
         }
     }
 

@@ -3,7 +3,7 @@
 use rand::Rng;
 use serde_json::{Value, json};
 
-use super::super::generate::any;
+use super::super::chance::any;
 
 /// The last place of the lowest range, Ω: a 2000-count meter starts at 200 Ω, a 6000-count one at 600 Ω.
 const LAST_PLACE_OHM: f64 = 0.1;
@@ -34,11 +34,11 @@ impl Meter {
         if rng.random_bool(0.3) {
             return Self::default();
         }
-        let counts = any(&[2000, 2000, 4000, 6000], rng);
-        let decades = any(&[1e4, 1e5], rng);
+        let counts = any(2000, &[2000, 4000, 6000], rng);
+        let decades = any(1e4, &[1e5], rng);
         Self {
             max_ohms: f64::from(counts) * LAST_PLACE_OHM * decades,
-            percent: any(&[0.5, 0.8, 1.0, 1.5, 2.0], rng),
+            percent: any(0.5, &[0.8, 1.0, 1.5, 2.0], rng),
             digits: rng.random_range(1..=5),
             counts,
         }

@@ -3,6 +3,7 @@
 use serde_json::{Map, Value, json};
 
 use super::PhysicalUnit;
+use super::conductor::Conductor;
 use super::factors::{CapacitorClass, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg};
 use super::parts::{
     AerialPost, BareMetal, Bond, EarthWire, Feed, HeaterSource, MetalNode, PlateSource,
@@ -29,13 +30,13 @@ impl PhysicalUnit {
         }
     }
 
-    /// The blade that is pin B, 0 or 1.
-    pub fn pin_b(&self) -> usize {
+    /// The blade that is pin B.
+    pub fn pin_b(&self) -> Conductor {
         self.plug.as_ref().and_then(|plug| plug.told_neutral()).unwrap_or(self.taped_pin)
     }
 
-    /// The conductor that is the near leg, 0 or 1.
-    pub fn near_conductor(&self) -> usize {
+    /// The conductor that is the near leg.
+    pub fn near_conductor(&self) -> Conductor {
         match self.isolation() {
             Isolation::Isolating | Isolation::NoLine => self.pin_b(),
             _ => self.common_conductor.unwrap_or(self.called_near),
@@ -114,7 +115,7 @@ impl PhysicalUnit {
             near_pin: if near == self.pin_b() { Pin::B } else { Pin::A },
             line_capacitor,
             line_capacitor_class,
-            switch_leg: match (self.switch_opens[near], self.switch_opens[1 - near]) {
+            switch_leg: match (self.switch_opens[near], self.switch_opens[near.other()]) {
                 (true, true) => SwitchLeg::Both,
                 (true, false) => SwitchLeg::Near,
                 (false, true) => SwitchLeg::Far,
@@ -126,12 +127,12 @@ impl PhysicalUnit {
 
     /// Where the chassis is on the line itself such a capacitor lies across the line and is no
     /// line capacitor in the sense of the arrangement.
-    fn line_capacitor_factor(&self, near: usize) -> (LineCapacitor, CapacitorClass) {
+    fn line_capacitor_factor(&self, near: Conductor) -> (LineCapacitor, CapacitorClass) {
         let Some(capacitor) = self.leg_capacitor.filter(|_| self.isolation().has_line_capacitor())
         else {
             return (LineCapacitor::None, CapacitorClass::Ordinary);
         };
-        let place = match (capacitor.from[near], capacitor.from[1 - near]) {
+        let place = match (capacitor.from[near], capacitor.from[near.other()]) {
             (true, true) => LineCapacitor::BothLegs,
             (true, false) => LineCapacitor::NearLeg,
             (false, true) => LineCapacitor::FarLeg,

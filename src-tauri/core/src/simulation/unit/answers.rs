@@ -6,6 +6,8 @@ use rand::Rng;
 use serde_json::{Map, Value, json};
 
 use super::PhysicalUnit;
+use super::chance::{any, one_of};
+use super::conductor::{Conductor, Pair};
 use super::factors::Isolation;
 use super::parts::{
     AerialPost, Bond, CordState, EarthContact, EarthWire, Feed, HeaterSource, MetalNode,
@@ -85,12 +87,12 @@ impl PhysicalUnit {
     }
 
     /// The pin letter of a conductor. Without the plug only the tape tells.
-    pub(super) fn letter(&self, conductor: usize) -> &'static str {
+    pub(super) fn letter(&self, conductor: Conductor) -> &'static str {
         let pin_b = if self.plug_lost { self.taped_pin } else { self.pin_b() };
         if conductor == pin_b { "b" } else { "a" }
     }
 
-    fn pin(&self, conductor: usize) -> String {
+    fn pin(&self, conductor: Conductor) -> String {
         format!("pin_{}", self.letter(conductor))
     }
 
@@ -183,7 +185,7 @@ impl PhysicalUnit {
             _ if self.motor => &["motor_winding", "not_traced"],
             _ => &["none", "none", "not_traced"],
         };
-        truthful[rng.random_range(0..truthful.len())]
+        one_of(truthful, rng).unwrap_or("not_traced")
     }
 
     fn tell_joints(&self, answers: &mut Answers) {
@@ -200,18 +202,18 @@ impl PhysicalUnit {
 
     fn tell_conductors(&self, answers: &mut Answers) {
         let switch = match self.switch_opens {
-            [true, true] => "both".to_owned(),
-            [true, false] => self.pin(0),
-            [false, true] => self.pin(1),
-            [false, false] => "none".to_owned(),
+            Pair(true, true) => "both".to_owned(),
+            Pair(true, false) => self.pin(Conductor::First),
+            Pair(false, true) => self.pin(Conductor::Second),
+            Pair(false, false) => "none".to_owned(),
         };
         tell(answers, "switch_leg", switch);
         let capacitor = match self.leg_capacitor.map(|capacitor| capacitor.from) {
             None => "none".to_owned(),
-            Some([true, true]) => "both_legs".to_owned(),
-            Some([true, false]) => format!("{}_leg", self.pin(0)),
-            Some([false, true]) => format!("{}_leg", self.pin(1)),
-            Some([false, false]) => "on_selector".to_owned(),
+            Some(Pair(true, true)) => "both_legs".to_owned(),
+            Some(Pair(true, false)) => format!("{}_leg", self.pin(Conductor::First)),
+            Some(Pair(false, true)) => format!("{}_leg", self.pin(Conductor::Second)),
+            Some(Pair(false, false)) => "on_selector".to_owned(),
         };
         tell(answers, "line_capacitor", capacitor);
         if let Some(capacitor) = self.leg_capacitor {
@@ -251,7 +253,7 @@ impl PhysicalUnit {
 
 /// A part of the answers, as an inspector in a hurry leaves them: some left out, a few "can't tell".
 pub fn random_subset(answers: &[(String, Value)], rng: &mut impl Rng) -> Vec<(String, Value)> {
-    let thoroughness = [0.1, 0.3, 0.6, 0.85, 1.0][rng.random_range(0..5)];
+    let thoroughness = any(0.1, &[0.3, 0.6, 0.85, 1.0], rng);
     let mut chosen = Vec::new();
     for (id, answer) in answers {
         if !rng.random_bool(thoroughness) {

@@ -5,9 +5,11 @@ use std::sync::LazyLock;
 use rand::Rng;
 
 use super::PhysicalUnit;
+use super::chance::{any, one_of, over_decades, pick};
+use super::conductor::{Conductor, Pair};
 use super::factors::{
-    CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, SwitchLeg, capacitors, near_pins,
-    reaches,
+    CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg, capacitors,
+    near_pins, reaches,
 };
 use super::gaps::{CLASS_Y_FARAD, LINE_FARAD, NETWORK_FARAD, NETWORK_OHM, WINDING_FARAD};
 use super::metalwork::Metalwork;
@@ -23,35 +25,15 @@ use super::tubes::{
 const MARK_TOLERANCE: f64 = 0.2;
 /// How often a part's marking lies in the usual range and its real value may lie beyond it.
 const BEYOND_RANGE: f64 = 0.05;
-/// Supplies, V and Hz: nominal voltages of the project's table of supplies.
-const SUPPLIES: &[(f64, f64)] =
-    &[(120.0, 60.0), (117.0, 60.0), (100.0, 50.0), (110.0, 50.0), (230.0, 50.0), (240.0, 50.0)];
+/// A supply, V and Hz: a nominal voltage of the project's table of supplies.
+const SUPPLY: (f64, f64) = (120.0, 60.0);
+/// The others of that table.
+const OTHER_SUPPLIES: &[(f64, f64)] =
+    &[(117.0, 60.0), (100.0, 50.0), (110.0, 50.0), (230.0, 50.0), (240.0, 50.0)];
 const NARROW_MM: f64 = 6.35;
 const WIDE_MM: f64 = 7.92;
 /// Maker's tolerance on a blade, mm (NEMA WD 6, from memory).
 const BLADE_TOLERANCE_MM: f64 = 0.25;
-
-/// One of several things, by weight.
-pub(super) fn pick<T: Copy>(weighted: &[(T, u32)], rng: &mut impl Rng) -> T {
-    let total: u32 = weighted.iter().map(|(_, weight)| weight).sum();
-    let mut left = rng.random_range(0..total);
-    for &(thing, weight) in weighted {
-        if left < weight {
-            return thing;
-        }
-        left -= weight;
-    }
-    weighted[0].0
-}
-
-pub(super) fn any<T: Copy>(things: &[T], rng: &mut impl Rng) -> T {
-    things[rng.random_range(0..things.len())]
-}
-
-/// Evenly over decades, as part values are.
-pub(super) fn over_decades((low, high): (f64, f64), rng: &mut impl Rng) -> f64 {
-    (low * (high / low).powf(rng.random::<f64>())).clamp(low, high)
-}
 
 /// A real value and its marking: mostly the real value is in the range, now and then the marking.
 fn real_and_marked(range: (f64, f64), rng: &mut impl Rng) -> (f64, f64) {
@@ -88,26 +70,26 @@ impl PhysicalUnit {
 
     /// What has a motor is a kind of unit that can have one; only a clock is in a table radio.
     fn fit_kind_to_motor(&mut self, rng: &mut impl Rng) {
-        const WITH_MOTOR: &[&str] = &["record_player", "console_radio", "other", "table_radio"];
+        const WITH_MOTOR: &[&str] = &["record_player", "console_radio", "other"];
         let feeds_heaters = self.heaters_from == HeaterSource::MotorWinding;
-        let clock_only = self.kind == "table_radio" && feeds_heaters;
-        if self.motor && (!WITH_MOTOR.contains(&self.kind) || clock_only) {
-            self.kind = any(&WITH_MOTOR[..3], rng);
+        let clock = self.kind == "table_radio" && !feeds_heaters;
+        if self.motor && !clock && !WITH_MOTOR.contains(&self.kind) {
+            self.kind = one_of(WITH_MOTOR, rng).unwrap_or("other");
         }
     }
 
     /// A random unit. Every arrangement comes up: half of the units are drawn evenly over all of
     /// them, half factor by factor, so that no isolation is rare. Then some are spoilt.
     pub fn random(rng: &mut impl Rng) -> PhysicalUnit {
-        let wanted = if rng.random_bool(0.5) { any(&EVERY, rng) } else { factor_by_factor(rng) };
-        let mut unit = PhysicalUnit::of(wanted, rng);
+        let wanted = if rng.random_bool(0.5) { one_of(&EVERY, rng) } else { factor_by_factor(rng) };
+        let mut unit = PhysicalUnit::of(wanted.unwrap_or(Factors::NO_LINE), rng);
         unit.spoil(rng);
         unit
     }
 
     /// Everything but cord and line side.
     fn bare_bench(wanted: Factors, rng: &mut impl Rng) -> PhysicalUnit {
-        let (supply_volts, supply_hertz) = any(SUPPLIES, rng);
+        let (supply_volts, supply_hertz) = any(SUPPLY, OTHER_SUPPLIES, rng);
         let work = Metalwork::with_reach(wanted.reach, wanted.isolation, rng);
         PhysicalUnit {
             supply_volts,
@@ -116,31 +98,31 @@ impl PhysicalUnit {
             feed: Feed::Line,
             plug: None,
             plug_lost: false,
-            taped_pin: rng.random_range(0..2),
+            taped_pin: Conductor::random(rng),
             earth_wire: EarthWire::Absent,
             plates_from: PlateSource::LineHalfWave,
             heaters_from: HeaterSource::LineString,
             motor: rng.random_bool(0.15),
             output_transformer: rng.random_bool(0.8),
             common_conductor: None,
-            called_near: 0,
+            called_near: Conductor::First,
             bond: Bond::Direct,
-            switch_opens: [false, false],
+            switch_opens: Pair::alike(false),
             leg_capacitor: None,
             polarity_switch: rng.random_bool(0.1),
-            fuse_in: any(&[None, None, Some(0), Some(1)], rng),
+            fuse_in: any(None, &[None, Some(Conductor::First), Some(Conductor::Second)], rng),
             winding_farad: over_decades(WINDING_FARAD, rng),
             bare_metal: work.bare,
             terminals: work.terminals,
             aerial_post: work.post,
             back_fitted: work.back_fitted,
-            line_up: any(WINDING_LINE_UPS, rng),
-            kind: any(&KINDS, rng),
+            line_up: one_of(WINDING_LINE_UPS, rng).unwrap_or_default(),
+            kind: any(KIND, &OTHER_KINDS, rng),
             rating_plate: plate(wanted.isolation, rng),
             rated: rng.random_bool(0.6).then(|| rated(supply_volts, rng)),
             tingled: rng.random_bool(0.15),
             reworked: rng.random_bool(0.3),
-            cord_state: any(&CORD_STATES, rng),
+            cord_state: any(CordState::Sound, &WORN_CORDS, rng),
             resistance_cord: false,
             accessory_outlet: rng.random_bool(0.05),
             filters_leaking: rng.random_bool(0.1),
@@ -149,13 +131,13 @@ impl PhysicalUnit {
     }
 
     fn take_line_away(&mut self, rng: &mut impl Rng) {
-        self.feed = any(&[Feed::Batteries, Feed::Batteries, Feed::OutsideSupply], rng);
+        self.feed = any(Feed::Batteries, &[Feed::Batteries, Feed::OutsideSupply], rng);
         self.plates_from = PlateSource::LowVoltage;
         self.heaters_from = HeaterSource::LowVoltage;
-        self.line_up = any(BATTERY_LINE_UPS, rng);
+        self.line_up = one_of(BATTERY_LINE_UPS, rng).unwrap_or_default();
         self.fuse_in = None;
-        self.bond = any(&[Bond::Direct, Bond::Direct, Bond::Insulated, network(rng)], rng);
-        let reach = any(reaches(Isolation::NoLine), rng);
+        self.bond = any(Bond::Direct, &[Bond::Direct, Bond::Insulated, network(rng)], rng);
+        let reach = one_of(reaches(Isolation::NoLine), rng).unwrap_or(Reach::Closed);
         let work = Metalwork::with_reach(reach, Isolation::NoLine, rng);
         self.bare_metal = work.bare;
         self.terminals = work.terminals;
@@ -172,12 +154,12 @@ impl PhysicalUnit {
             Cord::ThreePinUnearthed => (EarthContact::Pin, EarthWire::Loose),
             // Whoever cut the pin off mostly left the wire where it was.
             Cord::ThreePinCut => {
-                (EarthContact::Stump, any(&[EarthWire::OnChassis, EarthWire::Loose], rng))
+                (EarthContact::Stump, any(EarthWire::OnChassis, &[EarthWire::Loose], rng))
             }
             Cord::ThreePinReversibleEarthed => (EarthContact::SideClips, EarthWire::OnChassis),
             Cord::ThreePinReversibleUnearthed => (EarthContact::SideClips, EarthWire::Loose),
         };
-        let neutral_place = rng.random_range(0..2);
+        let neutral_place = Conductor::random(rng);
         self.plug = Some(Plug { blade_mm: blades(cord, neutral_place, rng), earth, neutral_place });
         self.earth_wire = earth_wire;
     }
@@ -188,8 +170,8 @@ impl PhysicalUnit {
                 (PlateSource::LineBridgeOrDoubler, HeaterSource::LineString)
             }
             Isolation::HeaterTransformer => {
-                let heaters = [HeaterSource::Transformer, HeaterSource::MotorWinding];
-                (PlateSource::LineHalfWave, any(&heaters, rng))
+                let heaters = any(HeaterSource::Transformer, &[HeaterSource::MotorWinding], rng);
+                (PlateSource::LineHalfWave, heaters)
             }
             Isolation::Autotransformer => (PlateSource::TappedWinding, HeaterSource::Transformer),
             Isolation::Isolating => (PlateSource::SeparateWinding, HeaterSource::Transformer),
@@ -202,7 +184,8 @@ impl PhysicalUnit {
             Isolation::LineFloated => network(rng),
             Isolation::LineInsulated => Bond::Insulated,
             Isolation::Isolating => {
-                pick(&[(Bond::Direct, 8), (network(rng), 1), (Bond::Insulated, 1)], rng)
+                let bonds = [(Bond::Direct, 8), (network(rng), 1), (Bond::Insulated, 1)];
+                pick(&bonds, rng).unwrap_or(Bond::Direct)
             }
             _ => Bond::Direct,
         };
@@ -215,7 +198,7 @@ impl PhysicalUnit {
     /// The wires from the pins to the legs, and what sits on them.
     fn wire_legs(&mut self, wanted: Factors, rng: &mut impl Rng) {
         let pin_b = self.pin_b();
-        let near = if wanted.near_pin == Pin::B { pin_b } else { 1 - pin_b };
+        let near = if wanted.near_pin == Pin::B { pin_b } else { pin_b.other() };
         self.called_near = near;
         self.common_conductor = match wanted.isolation {
             Isolation::Isolating | Isolation::LineRectified | Isolation::NoLine => None,
@@ -228,21 +211,21 @@ impl PhysicalUnit {
             SwitchLeg::None => (false, false),
         };
         self.switch_opens[near] = opens_near;
-        self.switch_opens[1 - near] = opens_far;
+        self.switch_opens[near.other()] = opens_far;
         self.fit_line_capacitor(wanted, near, rng);
     }
 
-    fn fit_line_capacitor(&mut self, wanted: Factors, near: usize, rng: &mut impl Rng) {
-        let mut from = [false, false];
+    fn fit_line_capacitor(&mut self, wanted: Factors, near: Conductor, rng: &mut impl Rng) {
+        let mut from = Pair::alike(false);
         match wanted.line_capacitor {
             LineCapacitor::NearLeg => from[near] = true,
-            LineCapacitor::FarLeg => from[1 - near] = true,
-            LineCapacitor::BothLegs => from = [true, true],
+            LineCapacitor::FarLeg => from[near.other()] = true,
+            LineCapacitor::BothLegs => from = Pair::alike(true),
             LineCapacitor::Selector => self.polarity_switch = true,
             LineCapacitor::None => {
                 // Across the line of a set whose chassis is a supply conductor: from the far leg.
                 if wanted.isolation.chassis_on_line() && rng.random_bool(0.3) {
-                    from[1 - near] = true;
+                    from[near.other()] = true;
                 } else {
                     return;
                 }
@@ -278,33 +261,32 @@ impl PhysicalUnit {
 
 static EVERY: LazyLock<Vec<Factors>> = LazyLock::new(Factors::all);
 
-fn factor_by_factor(rng: &mut impl Rng) -> Factors {
-    let isolation = any(Isolation::ALL, rng);
-    if isolation == Isolation::NoLine {
-        return Factors::NO_LINE;
-    }
-    let (line_capacitor, line_capacitor_class) = any(&capacitors(isolation), rng);
-    Factors {
+/// `None` where it comes to no line inside.
+fn factor_by_factor(rng: &mut impl Rng) -> Option<Factors> {
+    let isolation =
+        one_of(Isolation::ALL, rng).filter(|isolation| *isolation != Isolation::NoLine)?;
+    let (line_capacitor, line_capacitor_class) = one_of(&capacitors(isolation), rng)?;
+    Some(Factors {
         isolation,
-        cord: any(Cord::ALL, rng),
-        near_pin: any(near_pins(isolation), rng),
+        cord: one_of(Cord::ALL, rng)?,
+        near_pin: one_of(near_pins(isolation), rng)?,
         line_capacitor,
         line_capacitor_class,
-        switch_leg: any(SwitchLeg::ALL, rng),
-        reach: any(reaches(isolation), rng),
-    }
+        switch_leg: one_of(SwitchLeg::ALL, rng)?,
+        reach: one_of(reaches(isolation), rng)?,
+    })
 }
 
 /// Blade widths, mm. An earth pin leaves the neutral blade narrow or wide; a reversible plug may
 /// be round pins, or a polarised one whose wide blade was filed down.
-fn blades(cord: Cord, neutral_place: usize, rng: &mut impl Rng) -> [f64; 2] {
+fn blades(cord: Cord, neutral_place: Conductor, rng: &mut impl Rng) -> Pair<f64> {
     let wide = match cord {
         Cord::TwoPinPolarised => true,
         Cord::ThreePinEarthed | Cord::ThreePinUnearthed => rng.random_bool(0.5),
         _ => false,
     };
     let mut blade = |nominal: f64| nominal + BLADE_TOLERANCE_MM * rng.random_range(-1.0..=1.0);
-    let mut widths = [blade(NARROW_MM), blade(NARROW_MM)];
+    let mut widths = Pair::each(|_| blade(NARROW_MM));
     if wide {
         widths[neutral_place] = blade(WIDE_MM);
     }
@@ -312,7 +294,8 @@ fn blades(cord: Cord, neutral_place: usize, rng: &mut impl Rng) -> [f64; 2] {
 }
 
 fn string_for(supply_volts: f64, rng: &mut impl Rng) -> LineUp {
-    any(if supply_volts < 150.0 { LOW_LINE_STRINGS } else { HIGH_LINE_STRINGS }, rng)
+    let strings = if supply_volts < 150.0 { LOW_LINE_STRINGS } else { HIGH_LINE_STRINGS };
+    one_of(strings, rng).unwrap_or_default()
 }
 
 fn plate(isolation: Isolation, rng: &mut impl Rng) -> &'static str {
@@ -325,25 +308,20 @@ fn plate(isolation: Isolation, rng: &mut impl Rng) -> &'static str {
         Isolation::LineRectified => &["ac_only", "none"],
         _ => &["ac_dc", "ac_only", "ac_dc_battery", "none"],
     };
-    any(truthful, rng)
+    one_of(truthful, rng).unwrap_or("none")
 }
 
 fn rated(supply_volts: f64, rng: &mut impl Rng) -> Rated {
     Rated {
-        volts: any(&[supply_volts, supply_volts, 110.0, 220.0], rng),
-        hertz: any(&[None, Some(50.0), Some(60.0)], rng),
-        watts: any(&[None, Some(30.0), Some(60.0)], rng),
+        volts: any(supply_volts, &[supply_volts, 110.0, 220.0], rng),
+        hertz: any(None, &[Some(50.0), Some(60.0)], rng),
+        watts: any(None, &[Some(30.0), Some(60.0)], rng),
     }
 }
 
-const KINDS: [&str; 6] = [
-    "table_radio",
-    "console_radio",
-    "portable_radio",
-    "record_player",
-    "instrument_amplifier",
-    "other",
-];
+const KIND: &str = "table_radio";
+const OTHER_KINDS: [&str; 5] =
+    ["console_radio", "portable_radio", "record_player", "instrument_amplifier", "other"];
 const MATERIALS: [&str; 4] = ["asbestos", "selenium", "pcb", "radium"];
-const CORD_STATES: [CordState; 4] =
-    [CordState::Sound, CordState::Cracked, CordState::Spliced, CordState::ClothOrRubber];
+const WORN_CORDS: [CordState; 3] =
+    [CordState::Cracked, CordState::Spliced, CordState::ClothOrRubber];

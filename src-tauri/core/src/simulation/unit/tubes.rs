@@ -12,7 +12,7 @@ pub struct Tube {
 }
 
 /// The tubes of one unit.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct LineUp {
     /// The tubes.
     pub tubes: &'static [Tube],

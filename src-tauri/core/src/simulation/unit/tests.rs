@@ -1,4 +1,4 @@
-//! The physical units against themselves: nothing here knows the core.
+//! The physical units against themselves: nothing here knows the rest of the core.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -187,7 +187,8 @@ fn a_plug_wired_backwards_moves_the_common_to_pin_a() {
     assert_eq!(answer(&unit, "plug").unwrap(), "two_polarised_blades");
     assert_eq!(answer(&unit, "common_leg").unwrap(), "pin_b");
     assert_eq!(answer(&unit, "switch_leg").unwrap(), "pin_a");
-    unit.plug.as_mut().unwrap().blade_mm.reverse();
+    let plug = unit.plug.as_mut().unwrap();
+    plug.blade_mm = Pair(plug.blade_mm.1, plug.blade_mm.0);
     assert_eq!(answer(&unit, "common_leg").unwrap(), "pin_a");
     assert_eq!(answer(&unit, "switch_leg").unwrap(), "pin_b");
     assert_eq!(unit.factors().near_pin, Pin::A);
@@ -197,7 +198,7 @@ fn a_plug_wired_backwards_moves_the_common_to_pin_a() {
 #[test]
 fn a_filed_blade_lets_the_plug_in_both_ways() {
     let mut unit = plain_tied_set();
-    unit.plug.as_mut().unwrap().blade_mm = [6.3, 6.4];
+    unit.plug.as_mut().unwrap().blade_mm = Pair(6.3, 6.4);
     assert_eq!(answer(&unit, "plug").unwrap(), "two_equal_blades");
     assert_eq!(unit.factors().cord, Cord::TwoPinReversible);
 }

@@ -3,8 +3,9 @@
 use rand::Rng;
 
 use super::super::PhysicalUnit;
+use super::super::chance::{any, one_of, over_decades};
+use super::super::conductor::{Conductor, Pair};
 use super::super::factors::Isolation;
-use super::super::generate::{any, over_decades};
 use super::super::parts::{
     AerialPost, Bond, EarthWire, Feed, HeaterSource, LegCapacitor, PlateSource,
 };
@@ -38,9 +39,9 @@ pub struct Motor {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Condition {
     /// Cord conductor and fuse, from the blade to the inside.
-    pub cord_ohm: [f64; 2],
+    pub cord_ohm: Pair<f64>,
     /// Closed contact of the power switch, in the legs that it opens.
-    pub contact_ohm: [f64; 2],
+    pub contact_ohm: Pair<f64>,
     /// Heater string or winding, between the legs. With an outside supply: its primary.
     pub load_ohm: f64,
     /// Plate supply that charges up while it is measured, between the legs.
@@ -52,13 +53,13 @@ pub struct Condition {
     /// Common to chassis.
     pub bond_ohm: f64,
     /// Each leg to the common through a rectifier that faces this meter.
-    pub rectifier_ohm: [f64; 2],
+    pub rectifier_ohm: Pair<f64>,
     /// Each leg to the chassis through the insulation of a winding.
-    pub insulation_ohm: [f64; 2],
+    pub insulation_ohm: Pair<f64>,
     /// Each leg to the chassis through a line capacitor.
-    pub capacitor_ohm: [f64; 2],
-    /// The leg, 0 or 1, on which the panel switch stands.
-    pub selector_leg: usize,
+    pub capacitor_ohm: Pair<f64>,
+    /// The leg on which the panel switch stands.
+    pub selector_leg: Conductor,
     /// Common to aerial post through its capacitor.
     pub aerial_ohm: f64,
     /// Earth contact to chassis.
@@ -81,8 +82,8 @@ impl Condition {
         let bridge = unit.plates_from == PlateSource::LineBridgeOrDoubler;
         let half_wave = unit.plates_from == PlateSource::LineHalfWave;
         Self {
-            cord_ohm: [0, 1].map(|conductor| cord(unit, conductor, rng)),
-            contact_ohm: [0, 1].map(|_| contact(rng)),
+            cord_ohm: Pair::each(|conductor| cord(unit, conductor, rng)),
+            contact_ohm: Pair::each(|_| contact(rng)),
             load_ohm,
             charging_ohm: sometimes(half_wave, CHARGES, CHARGING, rng),
             motor,
@@ -92,14 +93,14 @@ impl Condition {
                 Bond::Network { ohm, .. } => ohm,
                 Bond::Insulated => over_decades(SOUND_INSULATION, rng),
             },
-            rectifier_ohm: if bridge { rectifiers(rng) } else { [f64::INFINITY; 2] },
+            rectifier_ohm: if bridge { rectifiers(rng) } else { Pair::alike(f64::INFINITY) },
             insulation_ohm: if separate {
-                [0, 1].map(|_| over_decades(SOUND_INSULATION, rng))
+                Pair::each(|_| over_decades(SOUND_INSULATION, rng))
             } else {
-                [f64::INFINITY; 2]
+                Pair::alike(f64::INFINITY)
             },
-            capacitor_ohm: [f64::INFINITY; 2],
-            selector_leg: rng.random_range(0..2),
+            capacitor_ohm: Pair::alike(f64::INFINITY),
+            selector_leg: Conductor::random(rng),
             aerial_ohm: f64::INFINITY,
             earth_ohm: earth(unit, rng),
         }
@@ -107,20 +108,16 @@ impl Condition {
 
     /// A unit with one part failed short and nothing else broken: its state and the fault's id.
     pub fn failed(unit: &PhysicalUnit, rng: &mut impl Rng) -> Option<(Self, &'static str)> {
-        let faults = faults(unit);
-        if faults.is_empty() {
-            return None;
-        }
-        let fault = any(&faults, rng);
+        let fault = one_of(&faults(unit), rng)?;
         let mut found = Self::sound(unit, rng);
         let short = over_decades(SHORT, rng);
         let near = unit.near_conductor();
         match fault {
             "near_capacitor_shorted" => found.capacitor_ohm[near] = short,
-            "far_capacitor_shorted" => found.capacitor_ohm[1 - near] = short,
+            "far_capacitor_shorted" => found.capacitor_ohm[near.other()] = short,
             "selector_capacitor_shorted" => found.capacitor_ohm[found.selector_leg] = short,
             "insulation_breakdown" if unit.isolation() == Isolation::Isolating => {
-                found.insulation_ohm[1 - near] = short;
+                found.insulation_ohm[near.other()] = short;
             }
             // The network's capacitor, or the insulation between common and chassis.
             _ => found.bond_ohm = beside(found.bond_ohm, short),
@@ -140,14 +137,14 @@ impl Condition {
             Bond::Insulated => over_decades(INSULATION, rng),
         };
         if unit.plates_from == PlateSource::SeparateWinding {
-            self.insulation_ohm = [0, 1].map(|_| over_decades(INSULATION, rng));
+            self.insulation_ohm = Pair::each(|_| over_decades(INSULATION, rng));
         }
         if let Some(LegCapacitor { from, class_y, .. }) = unit.leg_capacitor {
             let leak = if class_y { CLASS_Y_LEAK } else { ORDINARY_LEAK };
-            let on_selector = from == [false, false];
-            for (leg, ohm) in self.capacitor_ohm.iter_mut().enumerate() {
+            let on_selector = from == Pair::alike(false);
+            for leg in Conductor::BOTH {
                 if from[leg] || (on_selector && leg == self.selector_leg) {
-                    *ohm = over_decades(leak, rng);
+                    self.capacitor_ohm[leg] = over_decades(leak, rng);
                 }
             }
         }
@@ -168,7 +165,7 @@ impl Condition {
         }
         if rng.random_bool(OPEN) {
             let conductor = unit.fuse_in.filter(|_| rng.random_bool(0.5));
-            self.cord_ohm[conductor.unwrap_or(rng.random_range(0..2))] = f64::INFINITY;
+            self.cord_ohm[conductor.unwrap_or(Conductor::random(rng))] = f64::INFINITY;
         }
     }
 }
@@ -182,7 +179,7 @@ fn sometimes(there: bool, odds: f64, range: Range, rng: &mut impl Rng) -> f64 {
     if there && rng.random_bool(odds) { over_decades(range, rng) } else { f64::INFINITY }
 }
 
-fn cord(unit: &PhysicalUnit, conductor: usize, rng: &mut impl Rng) -> f64 {
+fn cord(unit: &PhysicalUnit, conductor: Conductor, rng: &mut impl Rng) -> f64 {
     let fused = unit.fuse_in == Some(conductor);
     rng.random_range(CORD.0..CORD.1) + if fused { over_decades(FUSE, rng) } else { 0.0 }
 }
@@ -264,8 +261,8 @@ fn motor(unit: &PhysicalUnit, rng: &mut impl Rng) -> Motor {
     let (ahead, own_switch) = if rng.random_bool(WRONG_SWITCH) {
         (true, OwnSwitch::Worked)
     } else {
-        let switches = [OwnSwitch::None, OwnSwitch::None, OwnSwitch::Open, OwnSwitch::Closed];
-        (rng.random_bool(0.5), any(&switches, rng))
+        let others = [OwnSwitch::None, OwnSwitch::Open, OwnSwitch::Closed];
+        (rng.random_bool(0.5), any(OwnSwitch::None, &others, rng))
     };
     Motor { ohm, ahead, own_switch }
 }
@@ -285,10 +282,10 @@ fn network(ohm: f64, rng: &mut impl Rng) -> f64 {
 }
 
 /// A vacuum rectifier is open when cold; silicon shows something from one leg or both, or nothing.
-fn rectifiers(rng: &mut impl Rng) -> [f64; 2] {
+fn rectifiers(rng: &mut impl Rng) -> Pair<f64> {
     let silicon = rng.random_bool(SILICON);
     let surge = rng.random_range(SURGE.0..SURGE.1);
-    [0, 1].map(|_| surge + sometimes(silicon, 0.5, SILICON_SHOWS, rng))
+    Pair::each(|_| surge + sometimes(silicon, 0.5, SILICON_SHOWS, rng))
 }
 
 /// The single faults of this unit by which a part is shorted, as the design has them.
@@ -300,14 +297,13 @@ fn faults(unit: &PhysicalUnit) -> Vec<&'static str> {
     let mut faults = Vec::new();
     let ordinary = unit.leg_capacitor.filter(|part| !part.class_y);
     if let Some(capacitor) = ordinary.filter(|_| isolation.has_line_capacitor()) {
-        let [first, second] = capacitor.from;
         if capacitor.from[near] {
             faults.push("near_capacitor_shorted");
         }
-        if capacitor.from[1 - near] {
+        if capacitor.from[near.other()] {
             faults.push("far_capacitor_shorted");
         }
-        if !first && !second {
+        if capacitor.from == Pair::alike(false) {
             faults.push("selector_capacitor_shorted");
         }
     }

@@ -1,5 +1,6 @@
 //! The parts of a physical unit.
 
+use super::conductor::{Conductor, Pair};
 use super::factors::Cord;
 
 /// A width difference between blades that a person sees and an outlet slot stops, mm.
@@ -36,26 +37,26 @@ pub enum EarthContact {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plug {
     /// Width or diameter of the two supply blades, mm.
-    pub blade_mm: [f64; 2],
+    pub blade_mm: Pair<f64>,
     /// Earth contact.
     pub earth: EarthContact,
-    /// The blade, 0 or 1, in the neutral place beside an earth pin or its stump.
-    pub neutral_place: usize,
+    /// The blade in the neutral place beside an earth pin or its stump.
+    pub neutral_place: Conductor,
 }
 
 impl Plug {
     /// The wide blade, where one is wider.
-    pub fn wide_blade(&self) -> Option<usize> {
-        let [first, second] = self.blade_mm;
+    pub fn wide_blade(&self) -> Option<Conductor> {
+        let Pair(first, second) = self.blade_mm;
         if (first - second).abs() < BLADE_STEP_MM {
             None
         } else {
-            Some(usize::from(second > first))
+            Some(if second > first { Conductor::Second } else { Conductor::First })
         }
     }
 
     /// The blade that the plug itself shows to be the neutral one.
-    pub fn told_neutral(&self) -> Option<usize> {
+    pub fn told_neutral(&self) -> Option<Conductor> {
         match self.earth {
             EarthContact::Pin | EarthContact::Stump => Some(self.neutral_place),
             EarthContact::None | EarthContact::SideClips => self.wide_blade(),
@@ -151,7 +152,7 @@ pub enum Bond {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LegCapacitor {
     /// From which conductors one goes to the chassis. Both false: from the panel switch.
-    pub from: [bool; 2],
+    pub from: Pair<bool>,
     /// The part (both parts alike, where there are two).
     pub part: Capacitor,
     /// It is marked class Y.

@@ -1,14 +1,12 @@
-//! Each part by itself moves the readings that it lies across, and no others: nothing here knows the core.
+//! Each part by itself moves the readings that it lies across, and no others.
 
-use super::super::*;
-use super::checks::{near, rng, round, unit};
 use super::*;
 
 const APART: [Isolation; 3] =
     [Isolation::LineFloated, Isolation::LineInsulated, Isolation::Isolating];
 
 /// The same unit with an ordinary capacitor from these conductors to the chassis.
-fn with_capacitor(isolation: Isolation, from: [bool; 2]) -> PhysicalUnit {
+fn with_capacitor(isolation: Isolation, from: Pair<bool>) -> PhysicalUnit {
     let mut unit = unit(isolation, SwitchLeg::None);
     let part = Capacitor { farad: 5e-8, marked_farad: 5e-8 };
     unit.leg_capacitor = Some(LegCapacitor { from, part, class_y: false });
@@ -24,8 +22,8 @@ fn a_line_capacitor_leaks_from_its_own_leg() {
     let ohms = unit.true_ohms(&condition);
     near(ohms["ohms_b_chassis_on"], 0.1 + 0.01 + 300e3);
     near(ohms["ohms_a_chassis_on"], 0.2 + 0.01 + 120.0 + 300e3);
-    condition.capacitor_ohm = [f64::INFINITY; 2];
-    condition.capacitor_ohm[1 - leg] = 300e3;
+    condition.capacitor_ohm = Pair::alike(f64::INFINITY);
+    condition.capacitor_ohm[leg.other()] = 300e3;
     near(unit.true_ohms(&condition)["ohms_a_chassis_on"], 0.2 + 0.01 + 300e3);
 }
 
@@ -33,7 +31,7 @@ fn a_line_capacitor_leaks_from_its_own_leg() {
 fn on_a_tied_set_the_same_capacitor_lies_across_the_line() {
     let unit = unit(Isolation::LineTied, SwitchLeg::None);
     let mut condition = round(&unit);
-    condition.capacitor_ohm[1 - unit.near_conductor()] = 119.9;
+    condition.capacitor_ohm[unit.near_conductor().other()] = 119.9;
     near(unit.true_ohms(&condition)["ohms_a_b_on"], 0.1 + 0.2 + 0.02 + 60.0);
 }
 
@@ -48,22 +46,24 @@ fn a_plate_supply_that_charges_is_beside_the_load() {
 #[test]
 fn a_leak_is_on_the_leg_of_its_capacitor_or_of_the_panel_switch() {
     let mut rng = rng(11);
-    for leg in [0, 1] {
-        let mut from = [false, false];
+    for leg in Conductor::BOTH {
+        let mut from = Pair::alike(false);
         from[leg] = true;
         let unit = with_capacitor(Isolation::Isolating, from);
         let found = Condition::random(&unit, &mut rng);
-        assert!(found.capacitor_ohm[leg].is_finite() && found.capacitor_ohm[1 - leg].is_infinite());
+        assert!(
+            found.capacitor_ohm[leg].is_finite() && found.capacitor_ohm[leg.other()].is_infinite()
+        );
     }
-    let unit = with_capacitor(Isolation::Isolating, [false, false]);
-    let mut stood = [0, 0];
+    let unit = with_capacitor(Isolation::Isolating, Pair::alike(false));
+    let mut stood = Pair::alike(0);
     for _ in 0..200 {
         let found = Condition::random(&unit, &mut rng);
         assert!(found.capacitor_ohm[found.selector_leg].is_finite());
-        assert!(found.capacitor_ohm[1 - found.selector_leg].is_infinite());
+        assert!(found.capacitor_ohm[found.selector_leg.other()].is_infinite());
         stood[found.selector_leg] += 1;
     }
-    assert!(stood.iter().all(|count| *count > 50), "{stood:?}");
+    assert!(stood.both().iter().all(|count| *count > 50), "{stood:?}");
 }
 
 #[test]
@@ -71,19 +71,19 @@ fn a_shorted_capacitor_is_the_one_that_the_fault_names() {
     let mut rng = rng(12);
     let mut seen = [0, 0, 0];
     for round in 0..600 {
-        let from = [[true, true], [false, false]][round % 2];
+        let from = Pair::alike(round % 2 == 0);
         let unit = with_capacitor(APART[round % 3], from);
         let (failed, fault) = Condition::failed(&unit, &mut rng).unwrap();
         let near = unit.near_conductor();
         let (place, leg) = match fault {
             "near_capacitor_shorted" => (0, near),
-            "far_capacitor_shorted" => (1, 1 - near),
+            "far_capacitor_shorted" => (1, near.other()),
             "selector_capacitor_shorted" => (2, failed.selector_leg),
             _ => continue,
         };
         seen[place] += 1;
         assert!(failed.capacitor_ohm[leg] <= 2.0, "{fault}: {failed:?}");
-        assert!(failed.capacitor_ohm[1 - leg].is_infinite(), "{fault}: {failed:?}");
+        assert!(failed.capacitor_ohm[leg.other()].is_infinite(), "{fault}: {failed:?}");
     }
     assert!(seen.iter().all(|count| *count > 30), "{seen:?}");
 }
@@ -92,17 +92,17 @@ fn a_shorted_capacitor_is_the_one_that_the_fault_names() {
 fn cords_and_fuses_break_now_and_then_and_a_fuse_oftener_than_its_wire() {
     let mut rng = rng(13);
     let mut unit = unit(Isolation::LineTied, SwitchLeg::None);
-    unit.fuse_in = Some(1);
-    let mut open = [0, 0];
+    unit.fuse_in = Some(Conductor::Second);
+    let mut open = Pair::alike(0);
     for _ in 0..20_000 {
         let found = Condition::random(&unit, &mut rng);
-        for (conductor, count) in open.iter_mut().enumerate() {
-            *count += usize::from(found.cord_ohm[conductor].is_infinite());
+        for conductor in Conductor::BOTH {
+            open[conductor] += usize::from(found.cord_ohm[conductor].is_infinite());
         }
     }
     // 3 % of 20,000; a quarter of them in the conductor without the fuse.
-    assert!((500..700).contains(&(open[0] + open[1])), "{open:?}");
-    assert!((110..190).contains(&open[0]), "{open:?}");
+    assert!((500..700).contains(&(open.0 + open.1)), "{open:?}");
+    assert!((110..190).contains(&open.0), "{open:?}");
 }
 
 #[test]
