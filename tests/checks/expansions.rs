@@ -8,8 +8,8 @@ use coldchassis_core::body::ChargeLimit;
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
 use coldchassis_core::inspection::{
-    Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPart, TouchPosition,
-    Trap, ValueId,
+    Access, Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPart,
+    TouchPosition, Trap, ValueId,
 };
 use coldchassis_core::supply::PRESETS;
 
@@ -55,6 +55,10 @@ pub fn expansions() -> Vec<Expansion> {
     .collect()
 }
 
+/// The orders of asking that are simulated.
+const ORDERS: [&str; 6] =
+    ["engine", "edges_only", "bank", "information", "information_per_second", "random"];
+
 fn questions() -> Vec<Expansion> {
     let ids = Question::IDS;
     let answers = Question::ALL.iter().flat_map(|question| {
@@ -68,6 +72,9 @@ fn questions() -> Vec<Expansion> {
         of("finding-{}", ids),
         Expansion { pattern: "answer-{}-{}", ids: answers.collect(), variables: &[] },
         of("answer-{}", &["cant_tell"]),
+        of("answer-kind-{}", Question::Kind.entry().answers),
+        of("reach-by-{}", Access::IDS),
+        of("order-{}", &ORDERS),
         of("place-{}", &["shafts", "screws", "trim", "sockets", "tonearm", "cabinet"]),
     ]
 }

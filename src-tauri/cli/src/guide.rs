@@ -16,6 +16,7 @@ enum Typed {
     Answer(Value),
     Value(Value),
     Rated(Value),
+    Reading(Value),
     LeaveOpen,
     Undo,
     Quit,
@@ -80,14 +81,12 @@ fn ask(
             Some(Typed::Quit) => return Ok(None),
             Some(Typed::Undo) => bench.undo(view.id).map(|undone| undone.or(Some(view.clone()))),
             Some(Typed::Answer(answer)) => bench.answer(view.id, &question.id, answer).map(Some),
-            Some(Typed::Value(value)) => {
-                let id = question.id.trim_start_matches("values.");
-                bench.set_value(view.id, id, value).map(Some)
-            }
+            Some(Typed::Value(value)) => bench.set_value(view.id, part(question), value).map(Some),
             Some(Typed::Rated(rated)) => bench.set_rated(view.id, rated).map(Some),
-            Some(Typed::LeaveOpen) => {
-                bench.leave_open(view.id, question.id.trim_start_matches("values.")).map(Some)
+            Some(Typed::Reading(reading)) => {
+                bench.set_reading(view.id, part(question), reading).map(Some)
             }
+            Some(Typed::LeaveOpen) => bench.leave_open(view.id, part(question)).map(Some),
             None => {
                 print::text(&bench.words().say_id("guide-not-understood"))?;
                 continue;
@@ -132,8 +131,10 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
     if question.entry == Entry::Rated {
         return rated(line);
     }
-    if question.id.starts_with("values.") {
-        return value(line, question);
+    match question.entry {
+        Entry::Farads | Entry::Ohms => return value(line, question),
+        Entry::Reading => return reading(line),
+        _ => {}
     }
     let chosen: Option<Vec<&str>> = line
         .split([',', ' '])
@@ -152,10 +153,22 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
     }
 }
 
-/// A value that cannot be read is left open, and not asked again.
+/// What a value or a reading is of: its id without the group.
+fn part(question: &QuestionView) -> &str {
+    question.id.split_once('.').map_or(question.id.as_str(), |(_, part)| part)
+}
+
+/// A value that cannot be read is left open, and not asked again; so is a reading.
 fn cannot_tell(question: &QuestionView) -> Option<Typed> {
-    let is_value = question.id.starts_with("values.");
-    Some(if is_value { Typed::LeaveOpen } else { Typed::Answer(json!("cant_tell")) })
+    let is_figure = question.id.contains('.');
+    Some(if is_figure { Typed::LeaveOpen } else { Typed::Answer(json!("cant_tell")) })
+}
+
+/// Ohms as a meter shows them, or above its range.
+fn reading(line: &str) -> Option<Typed> {
+    let over_range = line.eq_ignore_ascii_case("ol");
+    let reading = if over_range { json!("OL") } else { json!(figures::parse(line)?) };
+    Some(Typed::Reading(reading))
 }
 
 /// Volts, hertz and watts in this order, each a figure or a dash.

@@ -74,6 +74,18 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Inspect synthetic units in several orders of asking: seconds and steps to the final verdict.
+    Simulate {
+        /// Units for each access, kind and order.
+        #[arg(long, default_value_t = 100)]
+        units: u64,
+        /// The seed: the same seed draws the same units.
+        #[arg(long, default_value_t = 1)]
+        seed: u64,
+        /// Print JSON for a script.
+        #[arg(long)]
+        json: bool,
+    },
     /// Show a guided inspection of an invented radio; nothing is kept.
     Demo,
     /// Inspect a unit: answer question by question at the terminal.
@@ -144,6 +156,14 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
         Command::Heaters { types, volts, hertz, json } => {
             let (figures, view) = workbench::heater_figures(types, volts, hertz, words)?;
             if json { print::json(&figures) } else { print::text(&heaters::page(&view, words)) }
+        }
+        Command::Simulate { units, seed, json } => {
+            let figures = workbench::simulated(units, seed)?;
+            if json {
+                print::json(&figures)
+            } else {
+                print::text(&print::simulated(&figures, words))
+            }
         }
         Command::Demo => demo::play(&mut Workbench::in_memory(surroundings::of(locale))?),
         Command::Inspect { record, supply, access, name } => {

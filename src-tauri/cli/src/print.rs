@@ -5,8 +5,8 @@ use std::io::{ErrorKind, Write};
 
 use coldchassis_core::words::{Message, Words, milliamperes, volts};
 use coldchassis_core::workbench::{
-    Code, Entry, ExposureView, InspectionView, Problem, QuestionView, RangeView, RowView, Tag,
-    UnitView,
+    Code, Entry, ExposureView, Figures, InspectionView, Problem, QuestionView, RangeView, Row,
+    RowView, Tag, UnitView,
 };
 use serde::Serialize;
 
@@ -65,7 +65,13 @@ pub fn tag(tag: &Tag, words: &Words) -> String {
     let allowed: Vec<String> = tag.permission.iter().chain(&tag.standing).cloned().collect();
     section(Some("tag-permission"), &allowed, "  - ");
     section(Some("tag-cautions"), &tag.overlays, "  - ");
-    section(Some("tag-next"), std::slice::from_ref(&tag.next), "  ");
+    let next: Vec<String> = std::iter::once(&tag.next)
+        .chain(&tag.next_reason)
+        .chain(&tag.further)
+        .chain(&tag.go_on)
+        .cloned()
+        .collect();
+    section(Some("tag-next"), &next, "  ");
     section(Some("tag-rests-on"), &tag.rests_on, "  - ");
     section(Some("not-checked-intro"), &tag.not_checked, "  - ");
     section(Some("tag-figures"), &tag.figures.iter().cloned().collect::<Vec<_>>(), "  ");
@@ -130,10 +136,35 @@ pub fn question(question: &QuestionView, words: &Words) -> String {
         lines.push(format!("  {:2}  {}", place + 1, answer.text));
     }
     if question.answers.is_empty() {
-        let how = if question.entry == Entry::Rated { "guide-rated" } else { "guide-figure" };
+        let how = match question.entry {
+            Entry::Rated => "guide-rated",
+            Entry::Reading => "guide-reading",
+            _ => "guide-figure",
+        };
         lines.push(format!("  {}", words.say_id(how)));
     }
     lines.join("\n")
+}
+
+/// What inspections take, a line for each access, kind and order.
+pub fn simulated(figures: &Figures, words: &Words) -> String {
+    let access = |id: &&str| Message::new(format!("reach-by-{id}"));
+    let line = |row: &Row| {
+        words.say(
+            &Message::new("simulate-row")
+                .list("access", row.access.iter().map(access).collect())
+                .message("kind", Message::new(format!("answer-kind-{}", row.kind)))
+                .message("order", Message::new(format!("order-{}", row.order)))
+                .text("seconds", format!("{:.1}", row.seconds))
+                .text("error", format!("{:.1}", row.error))
+                .text("steps", format!("{:.1}", row.steps)),
+        )
+    };
+    let intro = Message::new("simulate-intro")
+        .text("units", figures.units.to_string())
+        .text("seed", figures.seed.to_string());
+    let lines = figures.rows.iter().map(line);
+    std::iter::once(words.say(&intro)).chain(lines).collect::<Vec<_>>().join("\n")
 }
 
 /// What was answered and what it leaves.

@@ -52,7 +52,8 @@ fn the_step_can_be_taken(findings: &Findings, verdict: &Verdict) -> TestCaseResu
     };
     prop_assert!(verdict.treat_as != verdict.could_be);
     prop_assert!(verdict.conflicts.is_empty());
-    match step {
+    prop_assert!(step.rules_out <= step.classes, "{step:?}");
+    match step.step {
         Step::Ask(question) => {
             let access: Vec<Access> = findings.access.iter().copied().collect();
             prop_assert!(question.may_be_asked(&access), "{question:?}");
@@ -61,6 +62,10 @@ fn the_step_can_be_taken(findings: &Findings, verdict: &Verdict) -> TestCaseResu
         Step::Read(value) => {
             prop_assert!(findings.access.contains(&Access::CoverOff));
             prop_assert!(!findings.values.contains_key(&value), "{value:?}");
+        }
+        Step::Measure(reading) => {
+            prop_assert!(findings.access.contains(&Access::Meter));
+            prop_assert!(!findings.readings.contains_key(&reading), "{reading:?}");
         }
     }
     Ok(())
@@ -110,8 +115,8 @@ fn every_verdict_keeps_its_promises() {
         count(&seen.shown, verdict.basis == Basis::Shown);
         count(&seen.better_than_live, verdict.treat_as != Class::Live);
         count(&seen.rests, !verdict.rests_on.is_empty());
-        count(&seen.asks, matches!(verdict.next, Some(Step::Ask(_))));
-        count(&seen.reads, matches!(verdict.next, Some(Step::Read(_))));
+        count(&seen.asks, matches!(verdict.next.map(|next| next.step), Some(Step::Ask(_))));
+        count(&seen.reads, matches!(verdict.next.map(|next| next.step), Some(Step::Read(_))));
         Ok(())
     };
     TestRunner::new(cases(96)).run(&draft(90), law).unwrap();

@@ -223,10 +223,17 @@ pub fn value_cost(value: ValueId) -> &'static Cost {
     })
 }
 
+/// What one meter reading takes.
+pub fn reading_cost() -> &'static Cost {
+    // The one row that is of no question and no value.
+    COSTS.iter().find(|cost| cost.question.ends_with("reading")).unwrap_or(&UNKNOWN_COST)
+}
+
+static UNKNOWN_COST: Cost =
+    Cost { question: String::new(), seconds: 60.0, cant_tell_rate: 0.5, wrong_rate: 0.5 };
+
 fn find_cost(id: &str) -> &'static Cost {
-    static UNKNOWN: Cost =
-        Cost { question: String::new(), seconds: 60.0, cant_tell_rate: 0.5, wrong_rate: 0.5 };
-    COSTS.iter().find(|cost| cost.question == id).unwrap_or(&UNKNOWN)
+    COSTS.iter().find(|cost| cost.question == id).unwrap_or(&UNKNOWN_COST)
 }
 
 #[cfg(test)]

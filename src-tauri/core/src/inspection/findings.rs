@@ -142,6 +142,8 @@ pub struct Findings {
     pub values: BTreeMap<ValueId, PartValue>,
     /// Values that were looked for in vain, not to be asked again.
     pub left_open: BTreeSet<ValueId>,
+    /// Readings that could not be taken, not to be asked for again.
+    pub readings_left_open: BTreeSet<ReadingId>,
     /// The rating plate.
     pub rated: Option<Rated>,
     /// A rating plate was looked for in vain.
@@ -163,6 +165,7 @@ impl Findings {
             readings: BTreeMap::new(),
             values: BTreeMap::new(),
             left_open: BTreeSet::new(),
+            readings_left_open: BTreeSet::new(),
             rated: None,
             plate_left_open: false,
             meter: Meter::default(),
@@ -196,12 +199,6 @@ impl Findings {
             }
         }
         rest
-    }
-
-    /// The same findings where the inspector may go as far as there is.
-    #[must_use]
-    pub fn with_all_access(&self) -> Self {
-        Self { access: Access::ALL.iter().copied().collect(), ..self.clone() }
     }
 
     /// The findings that can carry a verdict: known answers, values and ohmmeter readings.

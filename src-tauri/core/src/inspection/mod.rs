@@ -5,6 +5,7 @@
 
 mod bank;
 mod conflict;
+mod decide;
 mod evidence;
 mod file;
 mod findings;
@@ -14,7 +15,6 @@ mod leak;
 mod live_test;
 mod measured;
 mod meter;
-mod next;
 mod overlay;
 mod permission;
 mod prior;
@@ -28,6 +28,7 @@ mod verdict;
 pub use crate::arrangement::ReadingId;
 pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
 pub use conflict::Possible;
+pub use decide::{Beliefs, HandStep, Next, Order, Step, Trial, cost};
 pub use evidence::{possible, stays};
 pub use file::{
     CANT_TELL, read_answer, read_findings, read_meter, read_reading, read_supply_access,
@@ -43,14 +44,14 @@ pub use live_test::{
     TouchPosition, floating, read_live_test, touch_gate,
 };
 pub use measured::{Unproven, proven_path};
-pub use next::Step;
 pub use overlay::{Overlay, OverlayId};
 pub use permission::{permission, standing};
 pub use reason::{
-    after_faults, class_inline, conflict_sentences, next_or_stop, reason, rests_on_sentences,
-    severity_words, shown_worst, supply_sentence, tag_line, worst_state_sentence,
+    after_faults, class_inline, conflict_sentences, further_sentences, go_on, next_or_stop,
+    next_reason, reason, rests_on_sentences, severity_words, shown_worst, supply_sentence,
+    tag_line, worst_state_sentence,
 };
 pub use set::ArrangementSet;
 pub use traps::{Trap, traps};
 pub use unchecked::{cautions_to_look_at, not_checked};
-pub use verdict::{Basis, Likely, RestsOn, Verdict, assess};
+pub use verdict::{Basis, Further, Likely, RestsOn, Verdict, assess, assess_by, next_step};

@@ -102,12 +102,13 @@ static BY_REACH: LazyLock<ByReach> = LazyLock::new(|| {
 /// Metal that reads open from both pins, the path proven, is not the chassis of a set whose chassis is tied
 /// to a leg: for those it counts as traced to nothing. Any other chassis may read open too.
 pub fn allowed(findings: &Findings) -> Allowed {
+    allowed_by(findings, metal_reads_open(findings))
+}
+
+/// The same by the answers, where it is known whether the metal reads open.
+pub fn allowed_by(findings: &Findings, metal_open: bool) -> Allowed {
     let traced = by_answers(findings, findings.says(Question::MetalJoined, "no"));
-    if metal_reads_open(findings) {
-        Allowed { tied: by_answers(findings, true).tied, ..traced }
-    } else {
-        traced
-    }
+    if metal_open { Allowed { tied: by_answers(findings, true).tied, ..traced } } else { traced }
 }
 
 fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {

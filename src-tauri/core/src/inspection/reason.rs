@@ -7,12 +7,12 @@ use crate::hazard::{Class, Worst, severity};
 use crate::supply::Feed;
 use crate::words::{Message, hertz, milliamperes, volts};
 
-use super::bank::Access;
+use super::bank::{Access, Question, Role};
+use super::decide::Step;
 use super::findings::Findings;
-use super::next::Step;
 use super::permission::holds_back;
 use super::unchecked::not_checked;
-use super::verdict::{Basis, Verdict};
+use super::verdict::{Basis, Further, Verdict};
 
 /// The tag's line: class with its basis.
 pub fn tag_line(verdict: &Verdict) -> Message {
@@ -164,12 +164,11 @@ fn state_sentence(worst: &Worst, feed: Feed) -> Option<Message> {
     })
 }
 
-/// The next step as a sentence, the one that parts the most in the least time, or why there is none.
+/// The next step as a sentence, or why there is none.
 pub fn next_or_stop(verdict: &Verdict) -> Message {
-    match (verdict.next, verdict.further) {
-        (Some(step), _) => Message::new("next-step").message("question", step_words(step)),
-        (None, Some(step)) => Message::new(further_id(step)).message("question", step_words(step)),
-        (None, None) => Message::new(stop_id(verdict)),
+    match verdict.next {
+        Some(next) => Message::new("next-step").message("question", step_words(next.step)),
+        None => Message::new(stop_id(verdict)),
     }
 }
 
@@ -177,29 +176,66 @@ fn step_words(step: Step) -> Message {
     Message::new(match step {
         Step::Ask(question) => format!("question-{}", question.id()),
         Step::Read(value) => format!("value-{}", value.id()),
+        Step::Measure(reading) => format!("reading-{}", reading.id()),
     })
 }
 
-/// What it takes to go further.
-fn further_id(step: Step) -> &'static str {
-    let by_meter = match step {
-        Step::Ask(question) => question.may_be_asked(&[Access::Meter]),
-        Step::Read(_) => false,
+/// Why the next step is the next, in classes that it can rule out.
+pub fn next_reason(verdict: &Verdict) -> Option<Message> {
+    let next = verdict.next?;
+    let id = match (next.classes, next.rules_out) {
+        (0, _) => "next-reason-metal",
+        (1, _) => "next-reason-figure",
+        (_, 0) => "next-reason-together",
+        (_, 1) => "next-reason-one",
+        _ => "next-reason-several",
     };
-    if by_meter { "next-step-cover_off-or-meter" } else { "next-step-cover_off" }
+    let message = Message::new(id);
+    Some(message.text("classes", next.classes.to_string()).text("out", next.rules_out.to_string()))
 }
 
 fn stop_id(verdict: &Verdict) -> &'static str {
-    if verdict.conflicts.is_empty() { "nothing-left" } else { "nothing-left-conflict" }
+    if !verdict.conflicts.is_empty() {
+        "nothing-left-conflict"
+    } else if verdict.treat_as == verdict.could_be {
+        "nothing-left-shown"
+    } else {
+        "nothing-left"
+    }
+}
+
+/// What one step more of access could show, a sentence for each.
+pub fn further_sentences(verdict: &Verdict) -> Vec<Message> {
+    let sentence = |further: &Further| {
+        let id = match further.access.as_slice() {
+            [Access::CoverOff] => "further-cover_off",
+            [Access::Meter] => "further-meter",
+            _ => "further-cover_off-meter",
+        };
+        Message::new(id).message("class", class_inline(further.best))
+    };
+    verdict.further.iter().map(sentence).collect()
+}
+
+/// That hints can still move what is likely, where nothing left to ask betters the verdict.
+pub fn go_on(findings: &Findings, verdict: &Verdict) -> Option<Message> {
+    let open = Question::ALL.iter().any(|question| {
+        question.entry().role == Role::Soft
+            && !findings.answers.contains_key(question)
+            && (*question != Question::TubeList || findings.tubes.is_empty())
+    });
+    let can_move = verdict.classes.len() > 1 && verdict.conflicts.is_empty();
+    (verdict.next.is_none() && open && can_move).then(|| Message::new("go-on-hints"))
 }
 
 /// The findings that carry the verdict, each with what it would be without.
 pub fn rests_on_sentences(verdict: &Verdict) -> Vec<Message> {
+    let id = if verdict.rests_on.len() == 1 { "rests-on-one" } else { "rests-on" };
     verdict
         .rests_on
         .iter()
         .map(|rests| {
-            Message::new("rests-on")
+            Message::new(id)
                 .message("finding", rests.finding.words())
                 .message("class", class_inline(rests.without))
         })

@@ -3,12 +3,12 @@
 use crate::fields::id_enum;
 use crate::hazard::{Class, Worst};
 
+use super::bank::Access;
 use super::conflict::Possible;
+use super::decide::{self, Beliefs, Next, Order, Step};
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
-use super::next::{self, Step};
 use super::overlay::{Overlay, overlays};
-use super::prior;
 
 id_enum! {
     /// Whether the class is shown, or only not ruled out.
@@ -41,6 +41,15 @@ pub struct RestsOn {
     pub without: Class,
 }
 
+/// What treat as could become with more access.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Further {
+    /// The access that it takes besides what is given.
+    pub access: Vec<Access>,
+    /// The best that treat as could become.
+    pub best: Class,
+}
+
 /// What can be said after the findings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Verdict {
@@ -57,9 +66,9 @@ pub struct Verdict {
     /// The largest current with no fault, over what is possible, mA rms; only where it leaks.
     pub as_found_ma: Option<f64>,
     /// What to ask next; nothing when treat as can no longer improve.
-    pub next: Option<Step>,
-    /// What would be asked next with the cover off and a meter; only where nothing is left to ask.
-    pub further: Option<Step>,
+    pub next: Option<Next>,
+    /// What more access could still show; only where nothing is left to ask at this one.
+    pub further: Vec<Further>,
     /// The minimal sets of findings that contradict each other.
     pub conflicts: Vec<Vec<Finding>>,
     /// The findings whose withdrawal would worsen treat as.
@@ -76,22 +85,29 @@ pub struct Verdict {
 
 /// Judges the findings.
 pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
+    assess_by(findings, judge, &Beliefs::of(findings), Order::Engine)
+}
+
+/// Judges the findings with other beliefs or another order of asking, which bear on what is likely and on
+/// what to ask next alone.
+pub fn assess_by(
+    findings: &Findings,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+    order: Order,
+) -> Verdict {
     judge.turn_to(findings);
     let possible = Possible::after(findings);
     let set = &possible.considered;
     let treat_as = judge.worst_over(set);
     let could_be = judge.best_over(set);
     let agree = treat_as == could_be && !possible.is_conflict();
-    let weights = prior::weights(findings);
-    let (likely, classes) = likely(&weights, &possible, judge, could_be);
+    let (likely, classes) = likely(beliefs.weights(), &possible, judge, could_be);
     let range = (treat_as, could_be);
-    let next = next::step(findings, &weights, &possible, judge, range);
+    let next = decide::next(findings, &possible, judge, range, beliefs, order);
     let further = match next {
-        None if treat_as != could_be => {
-            let findings = findings.with_all_access();
-            next::step(&findings, &weights, &possible, judge, range)
-        }
-        _ => None,
+        None if treat_as != could_be => further(findings, &possible, judge, beliefs),
+        _ => Vec::new(),
     };
     Verdict {
         treat_as,
@@ -109,6 +125,43 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
         unknown_tubes: findings.heaters().map(|heaters| heaters.unknown()).unwrap_or_default(),
         conflicts: possible.conflicts,
     }
+}
+
+/// The next step alone, without the verdict around it.
+pub fn next_step(
+    findings: &Findings,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+    order: Order,
+) -> Option<Step> {
+    judge.turn_to(findings);
+    let possible = Possible::after(findings);
+    let range = (judge.worst_over(&possible.considered), judge.best_over(&possible.considered));
+    decide::next(findings, &possible, judge, range, beliefs, order).map(|next| next.step)
+}
+
+/// What one step more of access could show; both together where neither does alone.
+fn further(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+) -> Vec<Further> {
+    let missing = |access: &&Access| !findings.access.contains(access);
+    let missing: Vec<Access> = Access::ALL.iter().filter(missing).copied().collect();
+    let mut with = |access: &[Access]| {
+        let more = Findings {
+            access: findings.access.iter().chain(access).copied().collect(),
+            ..findings.clone()
+        };
+        let best = decide::reach(&more, possible, judge, beliefs)?;
+        Some(Further { access: access.to_vec(), best })
+    };
+    let single: Vec<Further> = missing.iter().filter_map(|access| with(&[*access])).collect();
+    if single.is_empty() && missing.len() > 1 {
+        return with(&missing).into_iter().collect();
+    }
+    single
 }
 
 /// The classes still possible, worst first, and what is likely where nothing conflicts.

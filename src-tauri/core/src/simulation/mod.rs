@@ -1,4 +1,15 @@
-//! What a computer plays through in place of a bench: units with parts of their own, and what an honest
-//! inspector finds on them.
+//! What a computer plays through in place of a bench: units with parts of their own, what an honest
+//! inspector finds on them, and what an inspection takes in one order of asking or another.
 
+mod draw;
+mod figures;
+mod inspector;
+mod run;
 pub mod unit;
+mod wrong;
+
+pub use draw::{KINDS, unit_of_kind};
+pub use figures::{ACCESS, Figures, Row, simulate};
+pub use inspector::{Inspector, Slips};
+pub use run::{Run, inspect, true_class};
+pub use wrong::{Slip, one_wrong_answer};

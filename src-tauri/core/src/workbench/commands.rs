@@ -119,11 +119,17 @@ impl Workbench {
         self.set_all(inspection, changes)
     }
 
-    /// Says that a value was looked for in vain, so that it is not asked again.
+    /// Says that a value was looked for in vain, or a reading could not be taken, so that it is not asked
+    /// again.
     ///
     /// # Errors
-    /// There is no such value or inspection.
+    /// There is no such value, reading or inspection.
     pub fn leave_open(&mut self, inspection: Uuid, value: &str) -> Result<InspectionView, Problem> {
+        let reading = ReadingId::of(value).filter(|reading| reading.probes().is_some());
+        if reading.is_some() {
+            let path = format!("readings.{value}");
+            return self.replace(inspection, &path, &format!("{LEFT_OPEN}.{value}"), json!(true));
+        }
         let path = format!("values.{value}");
         let known = path == RATED || ValueId::of(value).is_some();
         if !known {
@@ -195,7 +201,7 @@ impl Workbench {
         let path = format!("readings.{reading}");
         let known = ReadingId::of(reading).ok_or_else(|| unknown(&path, ReadingId::IDS))?;
         read_reading(known, &value, &path)?;
-        self.set(inspection, found(&path, value))
+        self.replace(inspection, &format!("{LEFT_OPEN}.{reading}"), &path, value)
     }
 
     /// Keeps a part of the findings file that is read as a whole.

@@ -6,7 +6,7 @@ use crate::arrangement::{FaultSet, State, read_exposure};
 use crate::body::{Body, Path, Percentile, Skin};
 use crate::fields::{self, FieldError};
 use crate::hazard::{Outcome, Person, Row, Table, table_for};
-use crate::inspection::{Findings, Judge, Step, Verdict, assess, read_findings};
+use crate::inspection::{Findings, Judge, Verdict, assess, read_findings};
 
 use super::error::Problem;
 
@@ -202,7 +202,7 @@ impl From<&Verdict> for AssessView {
                 state: state.into(),
                 faults: fault_ids(worst.faults),
             }),
-            next_question: verdict.next.map(Step::name),
+            next_question: verdict.next.map(|next| next.step.name()),
             conflicts: verdict
                 .conflicts
                 .iter()

@@ -4,7 +4,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::reading_words::meter_line;
-use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question, TouchPart};
+use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question, ReadingId, TouchPart};
 use crate::store::Finding;
 use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
 
@@ -50,6 +50,9 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
     let question = kept.key.strip_prefix("answers.").and_then(Question::of);
     let name = match (question, kept.key.split_once('.')) {
         (Some(question), _) => format!("finding-{}", question.id()),
+        (None, Some(("left_open", reading))) if ReadingId::of(reading).is_some() => {
+            format!("finding-{reading}")
+        }
         (None, Some(("values" | "left_open", value))) => format!("finding-value-{value}"),
         (None, Some((LIVE_TEST, part))) => format!("finding-live_test-{part}"),
         (None, Some((_, reading))) => format!("finding-{reading}"),
@@ -79,6 +82,9 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
 fn asked_by(key: &str) -> Option<String> {
     match key.split_once('.') {
         Some(("answers", question)) => Some(question.to_owned()),
+        Some(("left_open", reading)) if ReadingId::of(reading).is_some() => {
+            Some(format!("readings.{reading}"))
+        }
         Some(("values" | "left_open", value)) => Some(format!("values.{value}")),
         None if key == "tubes" => Some(Question::TubeList.id().to_owned()),
         _ => None,

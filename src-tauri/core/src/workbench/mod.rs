@@ -21,6 +21,7 @@ mod reading_views;
 mod reading_words;
 mod readings;
 mod session;
+mod simulated;
 mod stored_charge;
 mod tag;
 mod touch_says;
@@ -31,6 +32,7 @@ mod undo;
 mod views;
 
 pub use crate::heaters::{Known, Place as HeaterPlace};
+pub use crate::simulation::{Figures, Row};
 pub use bench_test_views::{
     ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
     TouchTestView,
@@ -53,5 +55,6 @@ pub use reading_views::{
 };
 pub use readings::{RangeView, readings_file};
 pub use session::{Surroundings, Workbench};
+pub use simulated::simulated;
 pub use tag::{Tag, tag};
 pub use views::{InspectionView, OtherView, PresetView, UnitView, presets};

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::error::Problem;
 use super::session::Workbench;
+use crate::arrangement::ReadingId;
 use crate::fields::FieldError;
 use crate::inspection::{
     CANT_TELL, Findings, Question, Role, Shape, Step, ValueId, cautions_to_look_at,
@@ -13,6 +14,8 @@ use crate::words::{Message, Words};
 
 /// What stands before the id of a value, to tell it from a question.
 const VALUES: &str = "values.";
+/// What stands before the id of a meter reading.
+const READINGS: &str = "readings.";
 /// The rating plate's figures, asked for like a value.
 pub(super) const RATED: &str = "values.rated";
 /// The rating plate was looked for in vain.
@@ -36,6 +39,8 @@ pub enum Entry {
     Ohms,
     /// Volts, hertz and watts, each where the plate gives it.
     Rated,
+    /// Ohms on a meter, or above its range.
+    Reading,
 }
 
 /// One answer to choose.
@@ -50,7 +55,7 @@ pub struct AnswerView {
 /// A question as it is asked.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
 pub struct QuestionView {
-    /// Its id; `values.` before the id of a value.
+    /// Its id; `values.` before the id of a value, `readings.` before that of a reading.
     pub id: String,
     /// The question.
     pub text: String,
@@ -82,6 +87,10 @@ impl Workbench {
         if let Some(value) = value {
             return Ok(value_view(value, &self.words));
         }
+        let reading = id.strip_prefix(READINGS).and_then(ReadingId::of);
+        if let Some(reading) = reading.filter(|reading| reading.probes().is_some()) {
+            return Ok(reading_view(reading, &self.words));
+        }
         let question = Question::of(id).ok_or_else(|| {
             let keys = Question::IDS.join(", ");
             FieldError::new("question", Message::new("takes-known-keys").text("keys", keys))
@@ -95,6 +104,7 @@ pub(super) fn step_view(step: Step, words: &Words) -> QuestionView {
     match step {
         Step::Ask(question) => question_view(question, words),
         Step::Read(value) => value_view(value, words),
+        Step::Measure(reading) => reading_view(reading, words),
     }
 }
 
@@ -144,6 +154,19 @@ pub fn question_view(question: Question, words: &Words) -> QuestionView {
 fn value_view(value: ValueId, words: &Words) -> QuestionView {
     let entry = if value == ValueId::NetworkResistor { Entry::Ohms } else { Entry::Farads };
     asked(format!("{VALUES}{}", value.id()), &format!("value-{}", value.id()), entry, words)
+}
+
+fn reading_view(reading: ReadingId, words: &Words) -> QuestionView {
+    QuestionView {
+        id: format!("{READINGS}{}", reading.id()),
+        text: words.say_id(&format!("reading-{}", reading.id())),
+        why: words.say_id("reading-asked-why"),
+        how: words.say_id("reading-asked-how"),
+        caution: Some(words.say_id("reading-asked-caution")),
+        entry: Entry::Reading,
+        places: Vec::new(),
+        answers: Vec::new(),
+    }
 }
 
 fn rated_view(words: &Words) -> QuestionView {

@@ -36,6 +36,7 @@ impl<'a> ReadingWords<'a> {
         let plug = self.plug();
         let ids = self.ids();
         let taken = |id: &ReadingId| self.findings.readings.contains_key(id);
+        let left_open = |id: &ReadingId| self.findings.readings_left_open.contains(id);
         let first = self.answer_first();
         let say = |id: &str| self.words.say_id(id);
         ReadingsView {
@@ -45,7 +46,7 @@ impl<'a> ReadingWords<'a> {
             pin_b: self.pin(plug, NearPin::B),
             answer_first_why: first.map(|q| say(&format!("readings-first-{}", q.id()))),
             answer_first: first.map(|question| question.id().to_owned()),
-            next: ids.iter().copied().find(|id| !taken(id)),
+            next: ids.iter().copied().find(|id| !taken(id) && !left_open(id)),
             readings: ids.iter().map(|id| self.reading(*id, plug)).collect(),
             together: self.together(),
             meter: self.meter(),

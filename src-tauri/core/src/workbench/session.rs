@@ -8,7 +8,7 @@ use uuid::Uuid;
 use super::commands::text;
 use super::error::Problem;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
-use crate::inspection::{Findings, Judge, ValueId, Verdict, assess, read_findings};
+use crate::inspection::{Findings, Judge, ReadingId, ValueId, Verdict, assess, read_findings};
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
 
@@ -178,6 +178,8 @@ impl Workbench {
         if let Some(Value::Object(values)) = left_open {
             findings.plate_left_open = values.contains_key("rated");
             findings.left_open = values.keys().filter_map(|value| ValueId::of(value)).collect();
+            let readings = values.keys().filter_map(|reading| ReadingId::of(reading));
+            findings.readings_left_open = readings.collect();
         }
         Ok(findings)
     }

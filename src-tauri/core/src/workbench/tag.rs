@@ -5,8 +5,9 @@ use serde::Serialize;
 use crate::hazard::{Class, Signal};
 use crate::inspection::{
     Basis, Findings, OverlayId, Verdict, after_faults, class_inline, conflict_sentences,
-    next_or_stop, not_checked, permission, reason, rests_on_sentences, severity_words, shown_worst,
-    standing, supply_sentence, tag_line, worst_state_sentence,
+    further_sentences, go_on, next_or_stop, next_reason, not_checked, permission, reason,
+    rests_on_sentences, severity_words, shown_worst, standing, supply_sentence, tag_line,
+    worst_state_sentence,
 };
 use crate::words::{Message, Words, milliamperes, percent};
 
@@ -45,6 +46,12 @@ pub struct Tag {
     pub standing: Vec<String>,
     /// What to look at next, or that nothing is left.
     pub next: String,
+    /// Why that is next, where something is.
+    pub next_reason: Option<String>,
+    /// What one step more of access could show, where nothing is left at this one.
+    pub further: Vec<String>,
+    /// That hints can still move what is likely, where nothing left betters the verdict.
+    pub go_on: Option<String>,
     /// What to look at again.
     pub conflicts: Vec<String>,
     /// The cautions beside the class.
@@ -82,6 +89,9 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         permission: say_all(permission(findings, verdict)),
         standing: say_all(standing(verdict)),
         next: say(&next_or_stop(verdict)),
+        next_reason: next_reason(verdict).as_ref().map(say),
+        further: say_all(further_sentences(verdict)),
+        go_on: go_on(findings, verdict).as_ref().map(say),
         conflicts: conflicts(verdict, words),
         overlays: overlays(verdict, words),
         rests_on: say_all(rests_on_sentences(verdict)),

@@ -73,8 +73,6 @@ pub struct InspectionView {
     pub classes: Vec<Class>,
     /// What to ask next; nothing when asking can no longer better the verdict.
     pub question: Option<QuestionView>,
-    /// What would be asked next with the cover off and a meter; only where nothing is left to ask.
-    pub further: Option<QuestionView>,
     /// Questions that add a caution and are not answered yet.
     pub also: Vec<QuestionView>,
     /// Questions that only hint at what is likely and are not answered yet.
@@ -166,8 +164,7 @@ pub(super) fn inspection_view(
         tag: tag(findings, verdict, words),
         heaters: heater_hint(findings, words),
         classes: verdict.classes.clone(),
-        question: verdict.next.map(|step| step_view(step, words)),
-        further: verdict.further.map(|step| step_view(step, words)),
+        question: verdict.next.map(|next| step_view(next.step, words)),
         also: also(findings, kept, words),
         hints: hints(findings, words),
         unit,

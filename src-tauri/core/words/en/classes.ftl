@@ -104,6 +104,7 @@ no-shock-path = No shock path found by these checks. Not checked: { $not_checked
 # $findings and $finding are finding messages.
 conflict-intro = These findings cannot all be true. Until you mend that, the verdict is the worst that any of them leaves possible.
 conflict-look-again = Look again at { $findings }.
+rests-on-one = All of this rests on one finding, { $finding }. Look at it twice. Without it: treat as { $class }.
 rests-on = This rests on { $finding }. Without it: treat as { $class }.
 not-checked-intro = Not checked:
 not-checked-inside = the inside
@@ -115,9 +116,17 @@ not-checked-aerial = what the aerial or earth terminal itself could carry
 not-checked-supply = the outside supply: inspect it as a unit of its own
 not-checked-hidden = faults that cannot be seen, the outlet, and anything done to it since
 next-step = Next: { $question }
-next-step-cover_off = What you may look at now cannot improve this verdict. Soonest with the cover off, by somebody who may: { $question }
-next-step-cover_off-or-meter = What you may look at now cannot improve this verdict. Soonest with the cover off or a meter, by somebody who may: { $question }
-nothing-left = Nothing left to answer can improve this verdict.
+next-reason-several = { $classes } classes are still possible. The answer can rule out { $out } of them.
+next-reason-one = { $classes } classes are still possible. The answer can rule out one of them.
+next-reason-together = { $classes } classes are still possible. It takes this answer together with others to rule one out.
+next-reason-figure = Only a figure can still better the verdict.
+next-reason-metal = Bare metal counts as the chassis until it is traced. If it is the circuit itself, this unit is worse than it looks.
+further-cover_off = With the cover off, by somebody who may, it could turn out to be { $class }.
+further-meter = With a meter, and somebody who can use it, it could turn out to be { $class }.
+further-cover_off-meter = With the cover off and a meter, by somebody who may, it could turn out to be { $class }.
+go-on-hints = More answers can still move what is likely, which plans the purchase and never the plug.
+nothing-left = Asking stops here: whatever else is answered with the access you have, the verdict cannot become better.
+nothing-left-shown = Asking stops here: the verdict is shown, and no further answer can change it.
 nothing-left-conflict = Mend the findings that cannot all be true first.
 
 ## Beside the worst current

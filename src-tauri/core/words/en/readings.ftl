@@ -89,3 +89,6 @@ trap-broken_path = One dead tube, an open fuse, a cut cord or a changeover switc
 ## Meter
 
 meter-line = ±({ $percent } % + { $digits } digits), OL above { $most }
+reading-asked-why = A figure can rule out what nobody can see from outside.
+reading-asked-how = Unplugged. Touch the two probes together first. Then hold one to each place and wait for the figure to settle.
+reading-asked-caution = Unplug it first. Capacitors may still be charged: discharge and measure them before you touch anything inside.

@@ -31,7 +31,7 @@ fn work_out(reading: ReadingId, motor: bool) -> Vec<f64> {
 }
 
 /// One arrangement for all that read alike.
-fn alike(arrangement: &Arrangement, reading: ReadingId) -> Arrangement {
+pub(super) fn alike(arrangement: &Arrangement, reading: ReadingId) -> Arrangement {
     let Some(line) = arrangement.line else { return *arrangement };
     let cord = match line.cord {
         Cord::TwoPinReversible | Cord::TwoPinPolarised => Cord::TwoPinReversible,

@@ -5,6 +5,7 @@
 //! whole clashes removes anything, so withdrawing one of their findings brings the arrangement back.
 
 mod least;
+mod outcomes;
 mod path;
 
 use std::collections::HashMap;
@@ -19,6 +20,7 @@ use crate::arrangement::{
 };
 use crate::figure::{Figure, Mark, Source};
 
+pub(super) use outcomes::{Given, OUTCOMES, expected, has_path, stays as stays_read};
 pub use path::{Unproven, proven_path};
 
 /// Above this a joint that reads as a wire in the other position of the switch is parted by it, Ω.
@@ -71,6 +73,11 @@ struct Sheet<'a> {
     grounds: &'a Grounds,
 }
 
+/// Whether an answer rules out that a motor lies across the line.
+pub(super) fn has_no_motor(findings: &Findings) -> bool {
+    !path::no_motor(findings).is_empty()
+}
+
 /// Whether the bare metal reads open from both pins in both positions of the switch, the path proven.
 pub(super) fn metal_reads_open(findings: &Findings) -> bool {
     all_metal_reads_open(findings) && proven_path(findings).is_ok()
@@ -81,7 +88,7 @@ fn all_metal_reads_open(findings: &Findings) -> bool {
 }
 
 /// The plugs whose pins can be told apart, by shape or by tape on a plug that stays on the cord.
-const PLUGS: [&str; 5] = [
+pub(super) const PLUGS: [&str; 5] = [
     "two_equal_blades",
     "two_polarised_blades",
     "three_pins",

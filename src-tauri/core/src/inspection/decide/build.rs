@@ -1,0 +1,337 @@
+//! Makes the problem of what to ask next out of findings: what is possible, grouped, and what may be asked.
+
+use std::sync::LazyLock;
+
+use rustc_hash::FxHashMap;
+
+use super::super::bank::{Access, Question, Role as Says, ValueId};
+use super::super::findings::Findings;
+use super::super::judge::Judge;
+use super::super::measured::{
+    Given, OUTCOMES, PLUGS, expected, has_no_motor, has_path, metal_reads_open, proven_path,
+    stays_read,
+};
+use super::super::reach::METAL;
+use super::super::set::ArrangementSet;
+use super::beliefs::Beliefs;
+use super::problem::{CANT_TELL, Group, Problem, Role, Test};
+use super::{Step, answers, metal};
+use crate::arrangement::{
+    Arrangement, ArrangementId, Isolation, LineCapacitor, Probe, Reach, ReadingId, Switch,
+};
+
+/// A step with what every arrangement says to it.
+struct Draft {
+    step: Step,
+    role: Role,
+    outcomes: u8,
+    /// By arrangement, in their order.
+    stays: &'static [u16],
+    stays_proven: &'static [u16],
+    gives: &'static [u16],
+}
+
+/// What is possible and may be asked at this access.
+pub(super) fn problem(
+    findings: &Findings,
+    set: &ArrangementSet,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+) -> Problem {
+    let proven = proven_path(findings).is_ok();
+    let mut drafts = drafts(findings, proven);
+    drafts.retain(|draft| draft.may_part(set));
+    let mut weights = beliefs.weights().to_vec();
+    answers::weigh(findings, &mut weights);
+    let open_values = drafts.iter().filter_map(|draft| match draft.step {
+        Step::Read(value) => Some(value),
+        _ => None,
+    });
+    let open_values: Vec<ValueId> = open_values.collect();
+    let reads_path = drafts.iter().any(|draft| draft.role == Role::PathOn);
+    let mut groups: Vec<Group> = Vec::new();
+    let mut first: Vec<ArrangementId> = Vec::new();
+    let mut known: FxHashMap<Alike, usize> = FxHashMap::default();
+    for (id, arrangement) in set.iter() {
+        let weight = weights.get(usize::from(id.0)).copied().unwrap_or_default();
+        let group = Group {
+            has_path: !reads_path || has_path(arrangement),
+            ..group_of(id, arrangement, judge, &open_values, weight)
+        };
+        let alike = Alike::of(&group, drafts.iter().map(|draft| draft.says(id)));
+        match known.get(&alike).and_then(|place| groups.get_mut(*place)) {
+            Some(alike) => alike.weight += weight,
+            None => {
+                known.insert(alike, groups.len());
+                groups.push(group);
+                first.push(id);
+            }
+        }
+    }
+    let tests = drafts.iter().map(|draft| draft.test(&first, beliefs)).collect();
+    let mut problem = Problem {
+        groups,
+        tests,
+        metal: metal::digits(findings),
+        proven,
+        no_motor: has_no_motor(findings),
+        metal_open: metal_reads_open(findings),
+    };
+    put_in_order(&mut problem, findings);
+    problem
+}
+
+/// What makes two arrangements alike here, in 128 bits of two hashes: among 6,945 a chance of 1e-31 that two
+/// that differ fall together, and then only the order of asking would suffer.
+#[derive(PartialEq, Eq, Hash)]
+struct Alike(u64, u64);
+
+impl Alike {
+    fn of(group: &Group, says: impl Iterator<Item = u64>) -> Self {
+        let own = [
+            u64::from(group.kind) << 8 | u64::from(group.has_path),
+            (group.class as u64) << 16 | (group.if_read as u64) << 8 | u64::from(group.parts),
+        ];
+        let mut hashes = [0xcbf2_9ce4_8422_2325_u64, 0x9e37_79b9_7f4a_7c15];
+        for word in own.into_iter().chain(says) {
+            for (hash, factor) in hashes.iter_mut().zip([0x0100_0000_01b3, 0xff51_afd7_ed55_8ccd]) {
+                *hash = (*hash ^ word).wrapping_mul(factor).rotate_left(29) ^ word >> 7;
+            }
+        }
+        let [first, second] = hashes;
+        Self(first, second)
+    }
+}
+
+fn group_of(
+    id: ArrangementId,
+    arrangement: &Arrangement,
+    judge: &mut Judge,
+    open_values: &[ValueId],
+    weight: f64,
+) -> Group {
+    let class = judge.worst_class(id);
+    let if_read = if open_values.is_empty() { class } else { judge.class_if_read(id) };
+    let has = |value: &&ValueId| class != if_read && has_part(arrangement, **value);
+    let parts = open_values.iter().filter(has).fold(0, |bits, value| bits | 1 << *value as u8);
+    Group {
+        weight,
+        class,
+        if_read: if parts == 0 { class } else { if_read },
+        parts,
+        kind: metal::kind(arrangement),
+        has_path: has_path(arrangement),
+    }
+}
+
+/// Whether an arrangement has the part that a value is of.
+pub(super) fn has_part(arrangement: &Arrangement, value: ValueId) -> bool {
+    arrangement.line.is_some_and(|line| match value {
+        ValueId::LineCapacitor => line.line_capacitor != LineCapacitor::None,
+        ValueId::AerialCapacitor => line.reach == Reach::AerialTerminal,
+        ValueId::NetworkCapacitor | ValueId::NetworkResistor => {
+            arrangement.isolation == Isolation::LineFloated
+        }
+    })
+}
+
+/// Turns out well, turns out badly; where there is no such part, nothing.
+static VALUES: LazyLock<Vec<Vec<u16>>> = LazyLock::new(|| {
+    let gives = |value: &ValueId| {
+        let of = |a: &Arrangement| if has_part(a, *value) { 0b11 } else { 0 };
+        crate::arrangement::all().iter().map(of).collect()
+    };
+    ValueId::ALL.iter().map(gives).collect()
+});
+
+fn drafts(findings: &Findings, proven: bool) -> Vec<Draft> {
+    let access: Vec<Access> = findings.access.iter().copied().collect();
+    let questions = Question::ALL.iter().copied().filter(|question| {
+        question.entry().role == Says::Conclusive
+            && question.may_be_asked(&access)
+            && !findings.answers.contains_key(question)
+    });
+    let questions = questions.filter_map(Draft::of_question);
+    let values = ValueId::ALL.iter().copied().filter(|value| {
+        access.contains(&Access::CoverOff)
+            && !findings.values.contains_key(value)
+            && !findings.left_open.contains(value)
+    });
+    let values = values.map(Draft::of_value);
+    let readings = readings_to_take(findings);
+    let readings = readings.map(|reading| Draft::of_reading(reading, findings, proven));
+    questions.chain(values).chain(readings).collect()
+}
+
+/// The ohmmeter readings that can be taken: with the pins named by the plug, on the chassis with the
+/// cover off, and on bare metal that is known to be there.
+fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_ {
+    let says = |answer: &&str| findings.says(Question::Plug, answer);
+    let named = PLUGS.iter().any(says) && findings.access.contains(&Access::Meter);
+    let earth = ["three_pins", "three_pins_reversible"].iter().any(says)
+        && findings.says(Question::EarthLift, "absent");
+    let cover_off = findings.access.contains(&Access::CoverOff);
+    let [bare, back, terminals, _] = metal::digits(findings);
+    let bare = bare > 1 || back == 2 || terminals > 2;
+    ReadingId::ohmmeter().filter(move |reading| {
+        let Some((pin, place)) = reading.probes() else { return false };
+        named
+            && !findings.readings.contains_key(reading)
+            && !findings.readings_left_open.contains(reading)
+            && (pin != Probe::EarthPin || earth)
+            && match place {
+                Probe::Chassis => cover_off,
+                Probe::Part => bare,
+                _ => true,
+            }
+    })
+}
+
+impl Draft {
+    fn of_question(question: Question) -> Option<Self> {
+        let step = Step::Ask(question);
+        if let Some(place) = METAL.iter().position(|metal| *metal == question) {
+            return Some(Self {
+                step,
+                role: Role::Metal(place),
+                outcomes: metal::outcomes(place),
+                stays: &[],
+                stays_proven: &[],
+                gives: metal::gives(place),
+            });
+        }
+        answers::stands_alone(question).then(|| Self {
+            step,
+            role: Role::Alone,
+            outcomes: question.entry().answers.len() as u8,
+            stays: answers::stays(question),
+            stays_proven: &[],
+            gives: answers::gives(question),
+        })
+    }
+
+    fn of_value(value: ValueId) -> Self {
+        Self {
+            step: Step::Read(value),
+            role: Role::Value(1 << value as u8),
+            outcomes: 2,
+            stays: &[],
+            stays_proven: &[],
+            gives: VALUES.get(value as usize).map_or(&[], Vec::as_slice),
+        }
+    }
+
+    fn of_reading(reading: ReadingId, findings: &Findings, proven: bool) -> Self {
+        let given = Given {
+            no_motor: has_no_motor(findings),
+            lift_absent: findings.says(Question::EarthLift, "absent"),
+        };
+        let on_pins = matches!(reading.probes(), Some((Probe::PinA, Probe::PinB)));
+        Self {
+            step: Step::Measure(reading),
+            role: match (on_pins, reading.switch()) {
+                (true, Some(Switch::On)) => Role::PathOn,
+                (true, _) => Role::PathOff,
+                (false, _) => Role::Reading,
+            },
+            outcomes: OUTCOMES.len() as u8,
+            stays: stays_read(reading, given, proven),
+            stays_proven: stays_read(reading, given, true),
+            gives: expected(reading),
+        }
+    }
+
+    /// Whether an answer could part anything in a set, alone or with others.
+    fn may_part(&self, set: &ArrangementSet) -> bool {
+        if self.stays.is_empty() {
+            return true;
+        }
+        if matches!(self.role, Role::PathOn | Role::PathOff) {
+            return true;
+        }
+        let (mut given, mut everywhere) = (0, u16::MAX);
+        for (id, _) in set.iter() {
+            given |= at(self.gives, id);
+            everywhere &= at(self.stays, id);
+            if !self.stays_proven.is_empty() {
+                everywhere &= at(self.stays_proven, id);
+            }
+        }
+        given & !everywhere != 0
+    }
+
+    /// All that an arrangement says to the step.
+    fn says(&self, id: ArrangementId) -> u64 {
+        let [stays, proven, gives] =
+            [self.stays, self.stays_proven, self.gives].map(|list| u64::from(at(list, id)));
+        stays << 32 | proven << 16 | gives
+    }
+
+    fn test(&self, first: &[ArrangementId], beliefs: &Beliefs) -> Test {
+        let cost = beliefs.cost(self.step);
+        let of = |list: &[u16]| first.iter().map(|id| at(list, *id)).collect();
+        let there = |list: &[u16]| if list.is_empty() { Vec::new() } else { of(list) };
+        Test {
+            step: self.step,
+            // What is answered wrongly is asked once more, as often as it takes.
+            seconds: cost.seconds / (1.0 - cost.wrong_rate),
+            cant_tell: cost.cant_tell_rate,
+            outcomes: self.outcomes,
+            role: self.role,
+            after: None,
+            may: there(self.stays),
+            may_proven: there(self.stays_proven),
+            gives: of(self.gives),
+            chances: Vec::new(),
+        }
+    }
+}
+
+fn at(list: &[u16], id: ArrangementId) -> u16 {
+    list.get(usize::from(id.0)).copied().unwrap_or_default()
+}
+
+/// What makes no sense before something else: a class of a capacitor that nobody has looked for.
+fn put_in_order(problem: &mut Problem, findings: &Findings) {
+    use super::super::bank::ValueId::{AerialCapacitor, NetworkCapacitor, NetworkResistor};
+    let [bare, back, terminals, _] = metal::digits(findings);
+    let found = bare > 1 || back == 2 || terminals > 2;
+    let not_none = |question: Question| {
+        let none = answers::place(question, "none").map_or(0, |bit| 1u16 << bit);
+        !none
+    };
+    let place =
+        |question: Question| problem.tests.iter().position(|test| test.step == Step::Ask(question));
+    let after = |step: Step| -> Option<(usize, u16)> {
+        match step {
+            Step::Ask(Question::LineCapacitorClass) | Step::Read(ValueId::LineCapacitor) => {
+                Some((place(Question::LineCapacitor)?, not_none(Question::LineCapacitor)))
+            }
+            Step::Read(NetworkCapacitor | NetworkResistor) => {
+                let bit = answers::place(Question::CommonToChassis, "through_network")?;
+                Some((place(Question::CommonToChassis)?, 1 << bit | 1 << CANT_TELL))
+            }
+            Step::Read(AerialCapacitor) => Some((place(Question::Terminals)?, 0b1010)),
+            Step::Ask(Question::MetalJoined) if !found => {
+                Some((place(Question::BareMetal)?, !1 & !(1 << CANT_TELL)))
+            }
+            _ => None,
+        }
+    };
+    let orders: Vec<Option<(usize, u16)>> =
+        problem.tests.iter().map(|test| after(test.step)).collect();
+    // Nothing was found to trace, and nobody is asked any more.
+    let idle = |test: &Test| {
+        test.step == Step::Ask(Question::MetalJoined)
+            && !found
+            && place(Question::BareMetal).is_none()
+    };
+    let idle = problem.tests.iter().position(idle);
+    for (test, after) in problem.tests.iter_mut().zip(orders) {
+        test.after = after;
+    }
+    if let Some(test) = idle.and_then(|place| problem.tests.get_mut(place)) {
+        // Can never be taken.
+        test.after = Some((usize::MAX, 0));
+    }
+}

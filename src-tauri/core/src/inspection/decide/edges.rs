@@ -1,0 +1,289 @@
+//! Equivalence Class Edge Cutting: ask what parts most of the likelihood of one final verdict from that
+//! of others for each second (Golovin, Krause and Ray, "Near-optimal Bayesian active learning with noisy
+//! observations", NeurIPS 2010).
+//!
+//! The classes of equivalence are what treat as would come to if all that is open were answered: two
+//! units that end alike need not be told apart.
+
+use std::collections::BTreeMap;
+
+use super::ends::{at_best, certificate, ends};
+use super::exact::branches;
+use super::mask::Mask;
+use super::problem::{OUTCOMES, Problem, Role, Test, Told};
+use super::view::{GOOD, View};
+use crate::hazard::Class;
+
+/// Likelihood by final verdict.
+type Shares = [f64; Class::ALL.len()];
+
+/// What a group counts at least, so that no step looks idle for want of a prior.
+const FLOOR: f64 = 1e-9;
+
+/// How many of the likeliest groups with a better end are asked what they need.
+const LIKELIEST: usize = 24;
+/// What a step counts that none of them needs, beside 1 for one that all need.
+const UNNEEDED: f64 = 0.02;
+
+/// Steps that only say something together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Bundle {
+    /// What can be touched.
+    Metal,
+    /// The readings, with the path that makes an open one count.
+    Readings,
+}
+
+/// Likelihood of those who end so × likelihood of others that end otherwise.
+fn product(having: &Shares, removed: &Shares) -> f64 {
+    let total: f64 = removed.iter().sum();
+    having.iter().zip(removed).map(|(share, same)| share * (total - same)).sum()
+}
+
+struct Edges<'v, 'p, const N: usize> {
+    view: &'v View<'p, N>,
+    told: &'v Told,
+    left: &'v Mask<N>,
+    weights: Vec<f64>,
+    /// The final verdict of each group.
+    ends: Vec<Class>,
+}
+
+/// The step that parts the most for each second; the bank's order breaks ties.
+pub(crate) fn choose<const N: usize>(
+    view: &View<'_, N>,
+    told: &Told,
+    weights: &[f64],
+    left: &Mask<N>,
+) -> Option<usize> {
+    let edges = Edges::of(view, told, weights, left);
+    let tests = &view.problem.tests;
+    let needed = edges.shares_that_need();
+    let mut best: Option<(f64, usize)> = None;
+    let mut take = |score: f64, place: usize| {
+        if score > 0.0 && best.is_none_or(|(most, _)| score > most * (1.0 + 1e-9)) {
+            best = Some((score, place));
+        }
+    };
+    let useful: Vec<usize> =
+        (0..tests.len()).filter(|place| view.is_useful(*place, told, left)).collect();
+    let alone: BTreeMap<usize, f64> =
+        useful.iter().map(|place| (*place, edges.parted(*place))).collect();
+    for (place, parted) in &alone {
+        take(parted / edges.seconds(*place) * favour(&needed, &[*place]), *place);
+    }
+    for bundle in [Bundle::Metal, Bundle::Readings] {
+        let open: Vec<usize> = (0..tests.len())
+            .filter(|place| told.is_open(*place) && is_of(view.problem, *place, bundle))
+            .collect();
+        let first =
+            open.iter().filter_map(|place| alone.get(place).map(|parted| (*place, *parted)));
+        let first = first.reduce(|best, next| {
+            let better = next.1 / edges.seconds(next.0) > best.1 / edges.seconds(best.0);
+            if better { next } else { best }
+        });
+        if let Some((first, _)) = first {
+            take(edges.parted_together(&open) * favour(&needed, &open), first);
+        }
+    }
+    best.map(|(_, place)| place).or_else(|| edges.needed(&useful))
+}
+
+/// What is needed counts more than what only happens to part something.
+fn favour(needed: &[f64], places: &[usize]) -> f64 {
+    let share = places.iter().filter_map(|place| needed.get(*place)).copied().fold(0.0, f64::max);
+    (UNNEEDED + share).powi(2)
+}
+
+fn is_of(problem: &Problem, place: usize, bundle: Bundle) -> bool {
+    problem.tests.get(place).is_some_and(|test| match bundle {
+        Bundle::Metal => matches!(test.role, Role::Metal(_)),
+        Bundle::Readings => matches!(test.role, Role::Reading | Role::PathOn | Role::PathOff),
+    })
+}
+
+impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
+    fn of(view: &'v View<'p, N>, told: &'v Told, weights: &[f64], left: &'v Mask<N>) -> Self {
+        let treat_as = view.treat_as(told, left);
+        let total: f64 = weights.iter().sum();
+        let floor = FLOOR * if total > 0.0 { total } else { 1.0 };
+        let ends = ends(view, told, left, treat_as);
+        let weigh = |(group, weight): (usize, &f64)| {
+            if left.has(group) { weight.max(floor) } else { 0.0 }
+        };
+        Self { view, told, left, weights: weights.iter().enumerate().map(weigh).collect(), ends }
+    }
+
+    /// For each step the share of the likeliest groups with a better end that cannot do without it.
+    fn shares_that_need(&self) -> Vec<f64> {
+        let treat_as = self.view.treat_as(self.told, self.left);
+        let better =
+            |group: &usize| self.ends.get(*group).is_some_and(|end| treat_as.is_worse_than(*end));
+        let weight = |group: usize| self.weights.get(group).copied().unwrap_or_default();
+        let mut likeliest: Vec<usize> = self.left.iter().filter(better).collect();
+        likeliest.sort_by(|a, b| weight(*b).total_cmp(&weight(*a)).then(a.cmp(b)));
+        likeliest.truncate(LIKELIEST);
+        let open: Vec<usize> =
+            (0..self.view.problem.tests.len()).filter(|place| self.told.is_open(*place)).collect();
+        let total: f64 = likeliest.iter().map(|group| weight(*group)).sum();
+        let mut shares = vec![0.0; self.view.problem.tests.len()];
+        for group in likeliest {
+            for place in certificate(self.view, group, self.told, &open) {
+                if let Some(share) = shares.get_mut(place) {
+                    *share += weight(group) / total;
+                }
+            }
+        }
+        shares
+    }
+
+    /// Seconds for an answer, with those who cannot tell.
+    fn seconds(&self, place: usize) -> f64 {
+        let test = self.view.problem.tests.get(place);
+        test.map_or(f64::INFINITY, |test| test.seconds / (1.0 - test.cant_tell).max(1e-6))
+    }
+
+    fn count(&self, groups: impl Iterator<Item = (usize, f64)>) -> Shares {
+        let mut shares = Shares::default();
+        for (group, part) in groups {
+            let (weight, end) = (self.weights.get(group), self.ends.get(group));
+            if let (Some(weight), Some(end)) = (weight, end)
+                && let Some(share) = shares.get_mut(*end as usize)
+            {
+                *share += weight * part;
+            }
+        }
+        shares
+    }
+
+    /// Likelihood of those who end so × likelihood of others that the outcome removes.
+    fn cut(&self, having: &Shares, after: &Told) -> f64 {
+        let stay = self.view.possible(after);
+        let removed = self.left.iter().filter(|group| !stay.has(*group));
+        let removed = self.count(removed.map(|group| (group, 1.0)));
+        product(having, &removed)
+    }
+
+    fn parted(&self, place: usize) -> f64 {
+        let Some(test) = self.view.problem.tests.get(place) else { return 0.0 };
+        match test.role {
+            Role::Value(bit) => return self.parted_by_value(bit),
+            Role::Alone => return self.parted_alone(test),
+            _ => {}
+        }
+        let outcomes = 0..test.outcomes;
+        let parted = outcomes.map(|outcome| {
+            let having = self.left.iter().map(|group| (group, test.chance(group, outcome)));
+            let having = self.count(having.filter(|(_, chance)| *chance > 0.0));
+            self.cut(&having, &self.told.and(place, outcome))
+        });
+        parted.sum()
+    }
+
+    /// The same for answers that stand by themselves, in one pass over the groups.
+    fn parted_alone(&self, test: &Test) -> f64 {
+        let mut having = [Shares::default(); OUTCOMES];
+        let mut removed = [Shares::default(); OUTCOMES];
+        let says = test.may.iter().zip(&test.gives);
+        for ((weight, end), (may, gives)) in self.weights.iter().zip(&self.ends).zip(says) {
+            if *weight == 0.0 {
+                continue;
+            }
+            let part = weight / f64::from(gives.count_ones().max(1));
+            let outcomes = having.iter_mut().zip(&mut removed).take(usize::from(test.outcomes));
+            for (outcome, (having, removed)) in outcomes.enumerate() {
+                if gives >> outcome & 1 == 1
+                    && let Some(share) = having.get_mut(*end as usize)
+                {
+                    *share += part;
+                }
+                if may >> outcome & 1 == 0
+                    && let Some(share) = removed.get_mut(*end as usize)
+                {
+                    *share += weight;
+                }
+            }
+        }
+        having.iter().zip(&removed).map(|(having, removed)| product(having, removed)).sum()
+    }
+
+    /// A value parts a group that turns out well from the same that does not; half and half (assumption).
+    fn parted_by_value(&self, bit: u8) -> f64 {
+        let of_part = |group: &usize| {
+            let group = self.view.problem.groups.get(*group);
+            group.is_some_and(|group| group.parts & bit != 0 && group.class != group.if_read)
+        };
+        let halves = self.left.iter().filter(of_part).filter_map(|group| self.weights.get(group));
+        halves.map(|weight| weight * weight / 4.0).sum()
+    }
+
+    /// What steps part if all are taken, for each second of all of them.
+    fn parted_together(&self, open: &[usize]) -> f64 {
+        let mut by_outcomes: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
+        let gives = |place: usize, group: usize| {
+            let test = self.view.problem.tests.get(place);
+            let gives = test.and_then(|test| test.gives.get(group)).copied().unwrap_or_default();
+            if gives == 0 { 0 } else { u64::from(gives.trailing_zeros()) + 1 }
+        };
+        for group in self.left.iter() {
+            let packed = open.iter().fold(0, |packed, place| packed << 4 | gives(*place, group));
+            by_outcomes.entry(packed).or_default().push(group);
+        }
+        let mut parted = 0.0;
+        let mut asked = vec![false; open.len()];
+        for (outcomes, groups) in &by_outcomes {
+            let mut after = self.told.clone();
+            for (turn, (place, asked)) in open.iter().zip(&mut asked).rev().enumerate() {
+                if let Some(outcome) = (outcomes >> (4 * turn) & 15).checked_sub(1) {
+                    after.set(*place, outcome as u8);
+                    *asked = true;
+                }
+            }
+            let having = self.count(groups.iter().map(|group| (*group, 1.0)));
+            parted += self.cut(&having, &after);
+        }
+        let seconds: f64 = open
+            .iter()
+            .zip(&asked)
+            .filter(|(_, asked)| **asked)
+            .map(|(place, _)| self.seconds(*place))
+            .sum();
+        if seconds > 0.0 { parted / seconds } else { 0.0 }
+    }
+
+    /// Where nothing parts anything by itself: the soonest step that the likeliest way to a better verdict
+    /// cannot do without, else the first that may be of use.
+    fn needed(&self, useful: &[usize]) -> Option<usize> {
+        let treat_as = self.view.treat_as(self.told, self.left);
+        let hopeful = self
+            .left
+            .iter()
+            .filter(|group| self.ends.get(*group).is_some_and(|end| treat_as.is_worse_than(*end)));
+        let likeliest = hopeful.reduce(|best, next| {
+            if self.weights.get(next) > self.weights.get(best) { next } else { best }
+        })?;
+        let end = self.ends.get(likeliest)?;
+        let mut needed: Vec<usize> = useful
+            .iter()
+            .copied()
+            .filter(|place| {
+                at_best(self.view, likeliest, self.told, Some(*place)).is_worse_than(*end)
+                    || self.betters(*place, likeliest)
+            })
+            .collect();
+        needed.sort_by(|a, b| self.seconds(*a).total_cmp(&self.seconds(*b)));
+        needed.first().or(useful.first()).copied()
+    }
+
+    fn betters(&self, place: usize, group: usize) -> bool {
+        let Some(Role::Value(_)) = self.view.problem.tests.get(place).map(|test| test.role) else {
+            return false;
+        };
+        let after = self.told.and(place, GOOD);
+        branches(self.view, place, self.told, &self.weights)
+            .iter()
+            .any(|branch| branch.told == after)
+            && self.view.class(group, self.view.parts(&after, false))
+                != self.view.class(group, self.view.parts(self.told, false))
+    }
+}

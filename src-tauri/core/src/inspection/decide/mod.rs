@@ -1,0 +1,204 @@
+//! What to ask next, and when asking can no longer improve the verdict.
+//!
+//! Stops when no arrangement still possible, with the answers it may truthfully give to everything that
+//! may still be asked, leaves a better worst class. Until then small problems are searched whole for the
+//! least expected time; larger ones go by what parts the most for each second. Both are sound: what is
+//! asked only ever adds findings.
+
+mod answers;
+mod beliefs;
+mod build;
+mod edges;
+mod ends;
+mod exact;
+mod mask;
+mod metal;
+mod orders;
+mod problem;
+mod trial;
+mod view;
+
+use super::bank::{Question, ValueId};
+use super::conflict::Possible;
+use super::findings::{Finding, Findings};
+use super::judge::Judge;
+use super::set::ArrangementSet;
+use crate::arrangement::{COUNT, Reach, ReadingId};
+use crate::hazard::Class;
+
+pub use beliefs::{Beliefs, cost};
+use ends::can_improve;
+use exact::Search;
+pub use orders::Order;
+use problem::{Problem, Told};
+pub use trial::{HandStep, Trial};
+use view::View;
+
+/// What to do next.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Step {
+    /// Ask a question.
+    Ask(Question),
+    /// Read or measure a value.
+    Read(ValueId),
+    /// Take a meter reading.
+    Measure(ReadingId),
+}
+
+impl Step {
+    /// The finding that it adds.
+    pub const fn finding(self) -> Finding {
+        match self {
+            Self::Ask(question) => Finding::Answer(question),
+            Self::Read(value) => Finding::Value(value),
+            Self::Measure(reading) => Finding::Reading(reading),
+        }
+    }
+
+    /// Its name in a findings file.
+    pub fn name(self) -> String {
+        self.finding().name()
+    }
+}
+
+/// Words of a mask that holds any problem.
+const WHOLE: usize = COUNT.div_ceil(64);
+/// The most work that a whole search may take, in states × groups × steps; above it edges are cut.
+const WORK: usize = 250_000;
+/// A whole search takes at least so many states.
+const FEWEST: usize = 50;
+
+/// What to do next, and why.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Next {
+    /// What to do.
+    pub step: Step,
+    /// How many classes are still possible.
+    pub classes: usize,
+    /// The most of them that one answer rules out; 0 where it takes others beside it.
+    pub rules_out: usize,
+}
+
+/// The next step, or nothing when treat as, the first of the two classes, can no longer improve.
+pub fn next(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    (treat_as, could_be): (Class, Class),
+    beliefs: &Beliefs,
+    order: Order,
+) -> Option<Next> {
+    if possible.is_conflict() {
+        // A conflict is mended by looking again, not by asking more.
+        return None;
+    }
+    let set = &possible.considered;
+    let better = (treat_as != could_be).then(|| build::problem(findings, set, judge, beliefs));
+    let better = better.and_then(|problem| in_room(&problem, &mut Choose(order)));
+    better.or_else(|| {
+        let step = metal_to_trace(findings, set, treat_as)?;
+        Some(Next { step, classes: 0, rules_out: 0 })
+    })
+}
+
+/// The best that treat as could become if all that may be asked at this access were answered; nothing
+/// where it cannot become better.
+pub fn reach(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+) -> Option<Class> {
+    if possible.is_conflict() {
+        return None;
+    }
+    in_room(&build::problem(findings, &possible.considered, judge, beliefs), &mut Reaches)
+}
+
+/// Something to work out on a problem, whatever room its masks take.
+trait Work {
+    type Out;
+
+    fn on<const N: usize>(&mut self, view: &View<'_, N>) -> Option<Self::Out>;
+}
+
+/// Does some work with masks that are no larger than they need be.
+fn in_room<W: Work>(problem: &Problem, work: &mut W) -> Option<W::Out> {
+    match problem.groups.len() {
+        0..=64 => work.on(&View::<1>::of(problem)),
+        65..=256 => work.on(&View::<4>::of(problem)),
+        257..=1024 => work.on(&View::<16>::of(problem)),
+        1025..=3072 => work.on(&View::<48>::of(problem)),
+        _ => work.on(&View::<WHOLE>::of(problem)),
+    }
+}
+
+struct Reaches;
+
+impl Work for Reaches {
+    type Out = Class;
+
+    fn on<const N: usize>(&mut self, view: &View<'_, N>) -> Option<Class> {
+        let (told, _, left) = view.start();
+        let treat_as = view.treat_as(&told, &left);
+        let ends = ends::ends(view, &told, &left, treat_as);
+        ends.into_iter().filter(|end| treat_as.is_worse_than(*end)).max()
+    }
+}
+
+struct Choose(Order);
+
+impl Work for Choose {
+    type Out = Next;
+
+    fn on<const N: usize>(&mut self, view: &View<'_, N>) -> Option<Next> {
+        let (told, weights, left) = view.start();
+        let treat_as = view.treat_as(&told, &left);
+        if !can_improve(view, &told, &left, treat_as) {
+            return None;
+        }
+        let place = choose_at(view, &told, &weights, &left, self.0)?;
+        let step = view.problem.tests.get(place)?.step;
+        let (classes, rules_out) = view.settles(place, &told, &left);
+        Some(Next { step, classes, rules_out })
+    }
+}
+
+/// What an order asks in a state in which treat as can still improve.
+fn choose_at<const N: usize>(
+    view: &View<'_, N>,
+    told: &Told,
+    weights: &[f64],
+    left: &mask::Mask<N>,
+    order: Order,
+) -> Option<usize> {
+    match order {
+        Order::Engine => {
+            let states = WORK / (view.problem.groups.len() * view.problem.tests.len()).max(1);
+            // A search that is sure to give up is not begun.
+            let searched = (states > FEWEST).then(|| Search::within(view, states));
+            let searched = searched.and_then(|mut search| search.best(told, weights, left));
+            let searched = searched.and_then(|(_, place)| place);
+            searched.or_else(|| edges::choose(view, told, weights, left))
+        }
+        Order::EdgesOnly => edges::choose(view, told, weights, left),
+        Order::Bank => orders::bank(view, told, left),
+        Order::Information => orders::information(view, told, weights, left, false),
+        Order::InformationPerSecond => orders::information(view, told, weights, left, true),
+        Order::Random(seed) => orders::random(view, told, left, seed),
+    }
+}
+
+/// Bare metal counts as on the chassis until it is traced. Where it could be on a common of its own
+/// that makes matters worse, so it is traced before anything better than live is left standing.
+fn metal_to_trace(findings: &Findings, set: &ArrangementSet, treat_as: Class) -> Option<Step> {
+    let access: Vec<_> = findings.access.iter().copied().collect();
+    let open = Question::MetalJoined.may_be_asked(&access)
+        && !findings.answers.contains_key(&Question::MetalJoined);
+    let untraced = open
+        && treat_as != Class::Live
+        && set.iter().any(|(_, a)| {
+            a.isolation.has_own_common() && a.line.is_some_and(|line| line.reach == Reach::Exposed)
+        });
+    untraced.then_some(Step::Ask(Question::MetalJoined))
+}
