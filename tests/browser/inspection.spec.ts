@@ -39,7 +39,7 @@ const FROM_OUTSIDE: readonly Inspected[] = [
   {
     unit: 'nothing to touch',
     answers: { plug: ['two_equal_blades'], bare_metal: ['none_anywhere'], back: ['fitted'], terminals: ['none'] },
-    asked: ['plug', 'bare_metal', 'back', 'terminals'],
+    asked: ['plug', 'bare_metal', 'terminals', 'back'],
     tag: 'tag-one_fault-not_ruled_out',
     out: ['live', 'leaky', 'no_line'],
   },

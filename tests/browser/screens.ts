@@ -12,9 +12,11 @@ import {
   HOT_CHASSIS,
   inspect,
   LEAKY_AMPLIFIER,
+  METER_AT_HAND,
   NO_PICTURE,
   PICNIC_PORTABLE,
   PLUG,
+  READ_OTHERWISE,
   SHELF_RADIO,
   TESTABLE,
   type Unit,
@@ -246,17 +248,18 @@ const METERED: Unit = {
   readings: { ohms_a_b_on: 120, ohms_a_b_off: 'OL', ohms_b_part_on: 0.4 },
 };
 
+const unplugged = (walk: Walk) => walk.tap(say('readings-is-unplugged'));
+
 const REVIEW: Screen[] = [
   { name: 'found-nothing', reach: of(NEW, 'found') },
   { name: 'found', reach: of(READ, 'found'), long: true },
   { name: 'readings', reach: of(READ, 'readings'), long: true },
-  {
-    name: 'reading',
-    reach: of(READ, 'readings/ohms_a_b_on'),
-    act: (walk) => walk.tap(say('readings-is-unplugged')),
-  },
+  { name: 'reading', reach: of(READ, 'readings/ohms_a_b_on'), act: unplugged },
   { name: 'reading-first', reach: of(READ, 'readings/ohms_a_b_on') },
   { name: 'reading-kept', reach: of(METERED, 'readings/ohms_b_part_on'), long: true },
+  { name: 'reading-asked', reach: of(METER_AT_HAND, '') },
+  { name: 'reading-asked-entered', reach: of(METER_AT_HAND, ''), act: unplugged, long: true },
+  { name: 'reading-asked-kept', reach: of(METER_AT_HAND, ''), act: (walk) => walk.enter('124') },
   { name: 'readings-plan', reach: of(METERED, 'readings'), long: true },
 ];
 
@@ -355,6 +358,20 @@ const VERDICTS: Screen[] = [
   { name: 'verdict-conflict', unit: CONTRADICTED },
 ].map(({ name, unit }) => ({ name, reach: of(unit, 'verdict'), long: true }));
 
+/** What lies below the tag, where the phone is scrolled to it. */
+const below = (heading: string) => (_: Walk, page: Page) =>
+  page
+    .getByRole('heading', { level: 2, name: say(heading), exact: true })
+    .evaluate((found) => window.scrollTo(0, found.getBoundingClientRect().top + window.scrollY - 12));
+
+const VERDICT_SECTIONS: Screen[] = [
+  { name: 'verdict-stopped', reach: of(SHELF_RADIO, 'verdict'), act: below('verdict-next') },
+  { name: 'verdict-rests-on-one', reach: of(LEAKY_AMPLIFIER, 'verdict'), act: below('verdict-rests-on-one') },
+  { name: 'verdict-rests-on', reach: of(CLOSED_RADIO, 'verdict'), act: below('verdict-rests-on') },
+  { name: 'verdict-conflict-drawn', reach: of(CONTRADICTED, 'verdict'), act: below('verdict-conflicts') },
+  { name: 'verdict-conflict-reading', reach: of(READ_OTHERWISE, 'verdict'), act: below('verdict-conflicts') },
+];
+
 const REST: Screen[] = [
   { name: 'settings', reach: at('#/settings'), long: true },
   { name: 'shocked', reach: at('#/shocked'), long: true },
@@ -370,6 +387,7 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...REVIEW,
   ...BENCH,
   ...VERDICTS,
+  ...VERDICT_SECTIONS,
   ...REST,
 ];
 

@@ -116,6 +116,22 @@ export const CONTRADICTED: Unit = {
   },
 };
 
+/** A meter at hand, and enough known of it that a reading is asked next. */
+export const METER_AT_HAND: Unit = {
+  name: 'Shelf radio, with a meter',
+  kind: 'table_radio',
+  access: [...ON_BENCH, 'meter'],
+  answers: { plug: 'two_equal_blades' },
+};
+
+/** Windings that are separate, against a reading that joins pin B to the metal. */
+export const READ_OTHERWISE: Unit = {
+  ...METER_AT_HAND,
+  name: 'Shelf radio, read otherwise',
+  answers: { plug: 'two_equal_blades', ...SCREWS, transformer: 'separate_traced' },
+  readings: { ohms_a_b_on: 120, ohms_a_b_off: 'OL', ohms_b_part_on: 0.4 },
+};
+
 /** Puts a unit and what was found of it into the record; gives its inspection. */
 export async function inspect(bridge: Bridge, unit: Unit): Promise<string> {
   const { name, place = '', kind = null, access = ['outside'] } = unit;

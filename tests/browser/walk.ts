@@ -4,7 +4,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 
 import { say, sayAnswer } from './words';
 
-/** An inspector's answers: a question, and all that is chosen for it. */
+/** An inspector's answers: a question, and all that is chosen for it; for a reading, what the meter shows. */
 export type Answers = Readonly<Record<string, readonly string[]>>;
 
 /** More questions than the bank has: an inspection that asks more goes in circles. */
@@ -103,12 +103,38 @@ export class Walk {
   async answer(answers: Answers): Promise<string> {
     const address = await this.address();
     const question = await this.question();
+    if (question.startsWith('readings.')) return this.read(answers[question]?.[0] ?? null);
     // What the inspector has not looked at, nobody can tell.
     for (const one of answers[question] ?? ['cant_tell']) await this.tap(sayAnswer(question, one));
     await this.lookEverywhere();
     const next = this.page.getByRole('button', { name: say('next'), exact: true });
     if ((await this.address()) === address && (await next.count()) > 0) await next.tap();
     return this.leaves(address);
+  }
+
+  /** Enters what the meter shows, or (null) leaves the reading on the screen open, and goes on from it. */
+  async read(figure: string | null): Promise<string> {
+    const address = await this.address();
+    if (figure === null) {
+      await this.tap(say('readings-cannot-take'));
+      return this.leaves(address);
+    }
+    await this.enter(figure);
+    const onward = ['readings-next', 'readings-to-question', 'touch-to-verdict', 'readings-done', 'readings-all'];
+    const button = onward.map((id) => this.named(say(id))).reduce((one, other) => one.or(other));
+    await button.first().tap();
+    return this.leaves(address);
+  }
+
+  /** Enters what the meter shows in the reading on the screen, and looks at what came of it. */
+  async enter(figure: string): Promise<void> {
+    const unplugged = this.named(say('readings-is-unplugged'));
+    const field = this.page.getByLabel(say('readings-value'), { exact: true });
+    await expect(unplugged.or(field).first()).toBeVisible();
+    if (await unplugged.isVisible()) await this.tap(say('readings-is-unplugged'));
+    await field.fill(figure);
+    await this.tap(say('question-keep'));
+    await expect(this.named(say('readings-again'))).toBeVisible();
   }
 
   /** That there is nothing anywhere is an answer only once every place is ticked. */

@@ -4,7 +4,7 @@ import { has, say } from '../../lib/words';
 
 /** The path that photos of a question are kept under, found already or not. */
 export function photoPath(question: string): string {
-  if (question.startsWith('values.')) return question;
+  if (question.startsWith('values.') || question.startsWith('readings.')) return question;
   return question === 'tube_list' ? 'tubes' : `answers.${question}`;
 }
 
@@ -17,6 +17,6 @@ export function shows({ caption, finding }: PhotoView, view: InspectionView): st
 export function taken(finding: string | null, { findings }: InspectionView): string {
   if (finding === null) return say('photo-whole');
   const known = findings.find(({ path }) => path === finding)?.name;
-  const id = `finding-${finding.replace('answers.', '').replace('values.', 'value-')}`;
+  const id = `finding-${finding.replace(/^(answers|readings)\./, '').replace('values.', 'value-')}`;
   return known ?? (has(id) ? say(id) : say('photo-whole'));
 }

@@ -8,18 +8,27 @@ export type Route =
   | { screen: 'inspection' | Place; inspection: string }
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
   | { screen: 'photo'; inspection: string; photo: string }
-  | { screen: 'reading'; inspection: string; reading: string };
+  /** Without a turn it is opened from the list of readings. */
+  | { screen: 'reading'; inspection: string; reading: string; turn?: Turn };
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
 const PLAIN = ['new', 'settings', 'shocked', 'heaters', 'charge'] as const;
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
+/** Stands before the id of a reading where it is asked for like a question. */
+const READINGS = 'readings.';
 const PLACES = ['found', 'verdict', 'readings', 'heaters', 'charge', 'insulation', 'touch'] as const;
 /** A screen of an inspection that needs nothing more. */
 type Place = (typeof PLACES)[number];
 
 /** The screens of one inspection. */
 export type InspectionRoute = Extract<Route, { inspection: string }>;
+
+/** The screen that asks for a finding by its question's id, a reading's such as `readings.ohms_a_b_on` too. */
+export function asking(inspection: string, turn: Turn, question: string): Route {
+  if (!question.startsWith(READINGS)) return { screen: 'question', inspection, turn, question };
+  return { screen: 'reading', inspection, turn, reading: question.slice(READINGS.length) };
+}
 
 /** Reads a route from an address's hash; what is not known is the list. */
 export function parse(hash: string): Route {
@@ -31,7 +40,7 @@ export function parse(hash: string): Route {
   }
   if (head !== 'i' || second === '') return { screen: 'list' };
   if (TURNS.includes(third) && fourth !== '') {
-    return { screen: 'question', inspection: second, turn: third as Turn, question: fourth };
+    return asking(second, third as Turn, fourth);
   }
   if (third === 'photo' && fourth !== '') {
     return { screen: 'photo', inspection: second, photo: fourth };
@@ -57,7 +66,9 @@ export function format(route: Route): string {
     case 'photo':
       return `#/i/${route.inspection}/photo/${route.photo}`;
     case 'reading':
-      return `#/i/${route.inspection}/readings/${route.reading}`;
+      return route.turn
+        ? `#/i/${route.inspection}/${route.turn}/${READINGS}${route.reading}`
+        : `#/i/${route.inspection}/readings/${route.reading}`;
     default:
       return 'inspection' in route ? `#/i/${route.inspection}/${route.screen}` : `#/${route.screen}`;
   }
@@ -65,8 +76,9 @@ export function format(route: Route): string {
 
 /** Where back goes when there is no screen before this one. */
 export function parent(route: Route): Route {
-  if (route.screen === 'question' && route.turn === 'change') {
-    return { screen: 'found', inspection: route.inspection };
+  const isAsked = route.screen === 'question' || (route.screen === 'reading' && route.turn !== undefined);
+  if (isAsked) {
+    return route.turn === 'change' ? { screen: 'found', inspection: route.inspection } : { screen: 'list' };
   }
   const isBesideReadings = ['reading', 'charge', 'insulation', 'touch'].includes(route.screen);
   if ('inspection' in route && isBesideReadings) {

@@ -3,4 +3,4 @@
 /**
  * How a question is answered.
  */
-export type Entry = "one" | "several" | "count" | "tubes" | "farads" | "ohms" | "rated";
+export type Entry = "one" | "several" | "count" | "tubes" | "farads" | "ohms" | "rated" | "reading";

@@ -66,10 +66,6 @@ classes: Array<Class>,
  */
 question: QuestionView | null, 
 /**
- * What would be asked next with the cover off and a meter; only where nothing is left to ask.
- */
-further: QuestionView | null, 
-/**
  * Questions that add a caution and are not answered yet.
  */
 also: Array<QuestionView>, 

@@ -7,7 +7,7 @@ import type { Entry } from "./Entry.js";
  */
 export type QuestionView = { 
 /**
- * Its id; `values.` before the id of a value.
+ * Its id; `values.` before the id of a value, `readings.` before that of a reading.
  */
 id: string, 
 /**

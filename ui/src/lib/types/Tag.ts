@@ -71,6 +71,18 @@ standing: Array<string>,
  */
 next: string, 
 /**
+ * Why that is next, where something is.
+ */
+next_reason: string | null, 
+/**
+ * What one step more of access could show, where nothing is left at this one.
+ */
+further: Array<string>, 
+/**
+ * That hints can still move what is likely, where nothing left betters the verdict.
+ */
+go_on: string | null, 
+/**
  * What to look at again.
  */
 conflicts: Array<string>, 

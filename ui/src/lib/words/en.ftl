@@ -69,6 +69,7 @@ new-start = Start looking
 ## A question
 
 question-how-to-look = How to look
+question-how-and-why = How to look, and why it is asked
 question-several = Tick all that you find.
 question-figure = Value
 question-figure-farads = As 0.047u, 47n or 470p
@@ -254,9 +255,11 @@ verdict-conflicts = Findings that disagree
 verdict-again = Look again
 verdict-also = Not looked at yet
 verdict-rests-on = What it rests on
+verdict-rests-on-one = One finding carries the verdict
 verdict-not-checked = Not checked
 verdict-whose-body = Whose body
 verdict-hints = Hints
+verdict-to-hints = Look at the hints
 verdict-hints-why = They prove nothing and rule nothing out. They move what is likely.
 verdict-others = Other inspections of this unit
 verdict-new-inspection = Inspect it once more
