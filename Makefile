@@ -18,7 +18,7 @@ APP := -p coldchassis-app -p coldchassis-app-tests
 UI_MODULES := ui/node_modules/.package-lock.json
 BROWSER_MODULES := tests/browser/node_modules/.package-lock.json
 
-.PHONY: help run demo test test-core test-ui test-app test-browser truth metered strings bench pace goldens format
+.PHONY: help run demo test test-core test-ui test-app test-browser truth metered decisions strings bench pace goldens format
 
 help: ## list the targets
 	@grep -hE '^[a-z-]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /\t/' | expand -t 14
@@ -69,6 +69,11 @@ truth: setup-test ## a million physical units against the evidence logic (about 
 
 metered: setup-test ## 20,000 measured physical units against the evidence of readings (about two minutes)
 	COLDCHASSIS_METERED=20000 cargo test --package coldchassis-tests --test readings -- --nocapture
+
+decisions: setup-test ## the engine against the optimum, other orders and wrong answers, in large numbers (an hour or more)
+	COLDCHASSIS_SUB_PROBLEMS=500 COLDCHASSIS_GUIDED=20000 COLDCHASSIS_SLIPS=100000 COLDCHASSIS_SIMULATED=500 \
+	  cargo test --release --package coldchassis-tests --test decisions -- --nocapture
+	$(MAKE) --no-print-directory truth
 
 strings: setup-test ## ten million random strings through the reading of tubes (a few minutes)
 	COLDCHASSIS_STRINGS=10000000 cargo test --release --package coldchassis-tests --test heaters odd_text -- --nocapture

@@ -121,7 +121,13 @@ export const METER_AT_HAND: Unit = {
   name: 'Shelf radio, with a meter',
   kind: 'table_radio',
   access: [...ON_BENCH, 'meter'],
-  answers: { plug: 'two_equal_blades' },
+  answers: {
+    bare_metal: ['none_anywhere'],
+    back: 'fitted',
+    terminals: ['none'],
+    transformer: 'none',
+    plug: 'two_equal_blades',
+  },
 };
 
 /** Windings that are separate, against a reading that joins pin B to the metal. */
