@@ -115,7 +115,7 @@ fn parts_of_the_bank_take_hardly_more_than_the_least() {
 /// From outside the whole bank is small enough for the optimum itself.
 #[test]
 fn from_outside_the_engine_takes_no_more_than_the_optimum_of_the_real_bank() {
-    for kind in KINDS {
+    for &kind in KINDS {
         let findings = after_kind(kind, &[]);
         let trial = Trial::of(&findings, &mut Judge::of(&findings), &Beliefs::of(&findings));
         let least = trial.optimum(STATES).expect("six questions");

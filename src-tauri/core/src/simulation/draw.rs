@@ -11,14 +11,7 @@ use crate::inspection::{Answer, Beliefs, Findings, Question};
 use crate::supply::Supply;
 
 /// The kinds of units, by the ids of the question.
-pub const KINDS: [&str; 6] = [
-    "table_radio",
-    "console_radio",
-    "portable_radio",
-    "record_player",
-    "instrument_amplifier",
-    "other",
-];
+pub const KINDS: &[&str] = Question::Kind.entry().answers;
 
 /// A unit of a kind, for a supply of 120 V and 60 Hz. Its arrangement comes up as often as the estimates say.
 pub fn unit_of_kind(kind: &'static str, rng: &mut impl Rng) -> PhysicalUnit {

@@ -60,7 +60,7 @@ pub struct Figures {
 pub fn simulate(units: u64, seed: u64) -> Figures {
     let mut rows = Vec::new();
     for access in ACCESS {
-        for kind in KINDS {
+        for &kind in KINDS {
             for (id, order) in ORDERS {
                 rows.push(row(access, kind, (id, order), units, seed));
             }

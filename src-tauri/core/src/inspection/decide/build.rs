@@ -77,7 +77,7 @@ pub(super) fn problem(
         no_motor: has_no_motor(findings),
         metal_open: metal_reads_open(findings),
     };
-    put_in_order(&mut problem, findings);
+    put_in_order(&mut problem);
     problem
 }
 
@@ -171,8 +171,7 @@ fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_
     let earth = ["three_pins", "three_pins_reversible"].iter().any(says)
         && findings.says(Question::EarthLift, "absent");
     let cover_off = findings.access.contains(&Access::CoverOff);
-    let [bare, back, terminals, _] = metal::digits(findings);
-    let bare = bare > 1 || back == 2 || terminals > 2;
+    let bare = metal::is_found(metal::digits(findings));
     ReadingId::ohmmeter().filter(move |reading| {
         let Some((pin, place)) = reading.probes() else { return false };
         named
@@ -243,10 +242,7 @@ impl Draft {
 
     /// Whether an answer could part anything in a set, alone or with others.
     fn may_part(&self, set: &ArrangementSet) -> bool {
-        if self.stays.is_empty() {
-            return true;
-        }
-        if matches!(self.role, Role::PathOn | Role::PathOff) {
+        if self.stays.is_empty() || matches!(self.role, Role::PathOn | Role::PathOff) {
             return true;
         }
         let (mut given, mut everywhere) = (0, u16::MAX);
@@ -282,7 +278,6 @@ impl Draft {
             may: there(self.stays),
             may_proven: there(self.stays_proven),
             gives: of(self.gives),
-            chances: Vec::new(),
         }
     }
 }
@@ -292,10 +287,9 @@ fn at(list: &[u16], id: ArrangementId) -> u16 {
 }
 
 /// What makes no sense before something else: a class of a capacitor that nobody has looked for.
-fn put_in_order(problem: &mut Problem, findings: &Findings) {
+fn put_in_order(problem: &mut Problem) {
     use super::super::bank::ValueId::{AerialCapacitor, NetworkCapacitor, NetworkResistor};
-    let [bare, back, terminals, _] = metal::digits(findings);
-    let found = bare > 1 || back == 2 || terminals > 2;
+    let found = metal::is_found(problem.metal);
     let not_none = |question: Question| {
         let none = answers::place(question, "none").map_or(0, |bit| 1u16 << bit);
         !none

@@ -7,10 +7,10 @@
 
 use std::collections::BTreeMap;
 
-use super::ends::{at_best, certificate, ends};
+use super::ends::{at_best, certificate, ends, together};
 use super::exact::branches;
 use super::mask::Mask;
-use super::problem::{OUTCOMES, Problem, Role, Test, Told};
+use super::problem::{CANT_TELL, OUTCOMES, Problem, Role, Test, Told};
 use super::view::{GOOD, View};
 use crate::hazard::Class;
 
@@ -114,13 +114,19 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
         Self { view, told, left, weights: weights.iter().enumerate().map(weigh).collect(), ends }
     }
 
+    /// The groups with a better end.
+    fn hopeful(&self) -> impl Iterator<Item = usize> {
+        let treat_as = self.view.treat_as(self.told, self.left);
+        let better = move |group: &usize| {
+            self.ends.get(*group).is_some_and(|end| treat_as.is_worse_than(*end))
+        };
+        self.left.iter().filter(better)
+    }
+
     /// For each step the share of the likeliest groups with a better end that cannot do without it.
     fn shares_that_need(&self) -> Vec<f64> {
-        let treat_as = self.view.treat_as(self.told, self.left);
-        let better =
-            |group: &usize| self.ends.get(*group).is_some_and(|end| treat_as.is_worse_than(*end));
         let weight = |group: usize| self.weights.get(group).copied().unwrap_or_default();
-        let mut likeliest: Vec<usize> = self.left.iter().filter(better).collect();
+        let mut likeliest: Vec<usize> = self.hopeful().collect();
         likeliest.sort_by(|a, b| weight(*b).total_cmp(&weight(*a)).then(a.cmp(b)));
         likeliest.truncate(LIKELIEST);
         let open: Vec<usize> =
@@ -219,47 +225,22 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
 
     /// What steps part if all are taken, for each second of all of them.
     fn parted_together(&self, open: &[usize]) -> f64 {
-        let mut by_outcomes: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
-        let gives = |place: usize, group: usize| {
-            let test = self.view.problem.tests.get(place);
-            let gives = test.and_then(|test| test.gives.get(group)).copied().unwrap_or_default();
-            if gives == 0 { 0 } else { u64::from(gives.trailing_zeros()) + 1 }
-        };
-        for group in self.left.iter() {
-            let packed = open.iter().fold(0, |packed, place| packed << 4 | gives(*place, group));
-            by_outcomes.entry(packed).or_default().push(group);
-        }
-        let mut parted = 0.0;
-        let mut asked = vec![false; open.len()];
-        for (outcomes, groups) in &by_outcomes {
-            let mut after = self.told.clone();
-            for (turn, (place, asked)) in open.iter().zip(&mut asked).rev().enumerate() {
-                if let Some(outcome) = (outcomes >> (4 * turn) & 15).checked_sub(1) {
-                    after.set(*place, outcome as u8);
-                    *asked = true;
-                }
-            }
+        let ways = together(self.view, self.told, open, self.left.iter());
+        let cut = |(after, groups): &(Told, Vec<usize>)| {
             let having = self.count(groups.iter().map(|group| (*group, 1.0)));
-            parted += self.cut(&having, &after);
-        }
-        let seconds: f64 = open
-            .iter()
-            .zip(&asked)
-            .filter(|(_, asked)| **asked)
-            .map(|(place, _)| self.seconds(*place))
-            .sum();
+            self.cut(&having, after)
+        };
+        let parted: f64 = ways.iter().map(cut).sum();
+        // What nobody has an answer to costs nothing.
+        let asked = |place: &&usize| ways.iter().any(|(after, _)| !after.is_open(**place));
+        let seconds: f64 = open.iter().filter(asked).map(|place| self.seconds(*place)).sum();
         if seconds > 0.0 { parted / seconds } else { 0.0 }
     }
 
     /// Where nothing parts anything by itself: the soonest step that the likeliest way to a better verdict
     /// cannot do without, else the first that may be of use.
     fn needed(&self, useful: &[usize]) -> Option<usize> {
-        let treat_as = self.view.treat_as(self.told, self.left);
-        let hopeful = self
-            .left
-            .iter()
-            .filter(|group| self.ends.get(*group).is_some_and(|end| treat_as.is_worse_than(*end)));
-        let likeliest = hopeful.reduce(|best, next| {
+        let likeliest = self.hopeful().reduce(|best, next| {
             if self.weights.get(next) > self.weights.get(best) { next } else { best }
         })?;
         let end = self.ends.get(likeliest)?;
@@ -267,7 +248,8 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
             .iter()
             .copied()
             .filter(|place| {
-                at_best(self.view, likeliest, self.told, Some(*place)).is_worse_than(*end)
+                let without = self.told.and(*place, CANT_TELL);
+                at_best(self.view, likeliest, &without).is_worse_than(*end)
                     || self.betters(*place, likeliest)
             })
             .collect();

@@ -29,7 +29,7 @@ pub(super) fn ends<const N: usize>(
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
-    for (told, groups) in together(view, told, hopeful) {
+    for (told, groups) in read_together(view, told, hopeful) {
         let left = view.possible(&told);
         ends.follow(groups, 0, &left);
     }
@@ -46,7 +46,7 @@ pub(super) fn can_improve<const N: usize>(
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
-    for (told, groups) in together(view, told, hopeful) {
+    for (told, groups) in read_together(view, told, hopeful) {
         let left = view.possible(&told);
         // One after the other: most often the first says it.
         for group in groups {
@@ -59,16 +59,10 @@ pub(super) fn can_improve<const N: usize>(
     false
 }
 
-/// The final verdict of one group, where one more step cannot be answered.
-pub(super) fn at_best<const N: usize>(
-    view: &View<'_, N>,
-    group: usize,
-    told: &Told,
-    without: Option<usize>,
-) -> Class {
-    let told = without.map_or_else(|| told.clone(), |place| told.and(place, CANT_TELL));
-    let mut ends = Ends::new(view, &told, Class::Live);
-    for (told, groups) in together(view, &told, std::iter::once(group)) {
+/// The final verdict of one group.
+pub(super) fn at_best<const N: usize>(view: &View<'_, N>, group: usize, told: &Told) -> Class {
+    let mut ends = Ends::new(view, told, Class::Live);
+    for (told, groups) in read_together(view, told, std::iter::once(group)) {
         let left = view.possible(&told);
         ends.follow(groups, 0, &left);
     }
@@ -83,7 +77,7 @@ pub(super) fn certificate<const N: usize>(
     told: &Told,
     useful: &[usize],
 ) -> Vec<usize> {
-    let end = at_best(view, group, told, None);
+    let end = at_best(view, group, told);
     let seconds = |place: &usize| view.problem.tests.get(*place).map_or(0.0, |test| test.seconds);
     let mut dear: Vec<usize> = useful.to_vec();
     dear.sort_by(|a, b| seconds(b).total_cmp(&seconds(a)));
@@ -91,7 +85,7 @@ pub(super) fn certificate<const N: usize>(
     let mut needed = Vec::new();
     for place in dear {
         let without = told.and(place, CANT_TELL);
-        if at_best(view, group, &without, None).is_worse_than(end) {
+        if at_best(view, group, &without).is_worse_than(end) {
             needed.push(place);
         } else {
             told = without;
@@ -101,20 +95,34 @@ pub(super) fn certificate<const N: usize>(
 }
 
 /// Groups that answer alike to the steps whose answers are read together, with these answers told.
-fn together<const N: usize>(
+fn read_together<const N: usize>(
     view: &View<'_, N>,
     told: &Told,
     groups: impl Iterator<Item = usize>,
 ) -> Vec<(Told, Vec<usize>)> {
     let tests = view.problem.tests.iter().enumerate();
-    let joint = |role: Role| !matches!(role, Role::Alone | Role::Value(_) | Role::Soft);
-    let open: Vec<(usize, &Vec<u16>)> = tests
+    let joint = |role: Role| !matches!(role, Role::Alone | Role::Value(_));
+    let open: Vec<usize> = tests
         .filter(|(place, test)| told.is_open(*place) && joint(test.role))
-        .map(|(place, test)| (place, &test.gives))
+        .map(|(place, _)| place)
+        .collect();
+    together(view, told, &open, groups)
+}
+
+/// Groups that answer alike to some steps, with these answers told; of several true answers the first.
+pub(super) fn together<const N: usize>(
+    view: &View<'_, N>,
+    told: &Told,
+    open: &[usize],
+    groups: impl Iterator<Item = usize>,
+) -> Vec<(Told, Vec<usize>)> {
+    let given: Vec<&[u16]> = open
+        .iter()
+        .map(|place| view.problem.tests.get(*place).map_or(&[][..], |test| &test.gives))
         .collect();
     let mut alike: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
     for group in groups {
-        let packed = open.iter().fold(0, |packed, (_, gives)| {
+        let packed = given.iter().fold(0, |packed, gives| {
             let gives = gives.get(group).copied().unwrap_or_default();
             packed << 4 | if gives == 0 { 0 } else { u64::from(gives.trailing_zeros()) + 1 }
         });
@@ -122,7 +130,7 @@ fn together<const N: usize>(
     }
     let with = |packed: u64| {
         let mut told = told.clone();
-        for (turn, (place, _)) in open.iter().rev().enumerate() {
+        for (turn, place) in open.iter().rev().enumerate() {
             if let Some(outcome) = (packed >> (4 * turn) & 15).checked_sub(1) {
                 told.set(*place, outcome as u8);
             }

@@ -142,6 +142,11 @@ pub(super) fn digits(findings: &Findings) -> Digits {
     ]
 }
 
+/// Whether metal that can be touched was found.
+pub(super) const fn is_found([bare, back, terminals, _]: Digits) -> bool {
+    bare > 1 || back == 2 || terminals > 2
+}
+
 /// The outcome that somebody who looks gets of one of the four; nothing where there is none to have.
 pub(super) fn outcome(place: usize, kind: Kind) -> Option<u8> {
     if kind == NO_LINE {

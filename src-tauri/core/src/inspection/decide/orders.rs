@@ -2,7 +2,7 @@
 
 use super::exact::branches;
 use super::mask::Mask;
-use super::problem::{Role, Told};
+use super::problem::Told;
 use super::view::View;
 use crate::hazard::Class;
 
@@ -95,8 +95,5 @@ fn entropy<const N: usize>(view: &View<'_, N>, told: &Told, weights: &[f64]) -> 
 
 fn useful<const N: usize>(view: &View<'_, N>, told: &Told, left: &Mask<N>) -> Vec<usize> {
     let tests = view.problem.tests.iter().enumerate();
-    tests
-        .filter(|(place, test)| test.role != Role::Soft && view.is_useful(*place, told, left))
-        .map(|(place, _)| place)
-        .collect()
+    tests.map(|(place, _)| place).filter(|place| view.is_useful(*place, told, left)).collect()
 }

@@ -34,7 +34,7 @@ pub(crate) enum Role {
     Alone,
     /// One of the four questions about metal, read together.
     Metal(usize),
-    /// A value, by its bit: outcomes are good, bad and not there.
+    /// A value, by its bit: outcomes are good and bad.
     Value(u8),
     /// A meter reading: outcomes are wire, load and open.
     Reading,
@@ -42,8 +42,6 @@ pub(crate) enum Role {
     PathOn,
     /// See `PathOn`.
     PathOff,
-    /// Removes nothing and only moves what is likely.
-    Soft,
 }
 
 /// A step that may be taken.
@@ -67,17 +65,11 @@ pub(crate) struct Test {
     pub(crate) may_proven: Vec<u16>,
     /// For each group, the outcomes that it gives, each as likely; none where the step is idle.
     pub(crate) gives: Vec<u16>,
-    /// For each group, how likely each outcome is; only for soft steps.
-    pub(crate) chances: Vec<Vec<f64>>,
 }
 
 impl Test {
     /// How likely an outcome is for a group that is asked and can tell.
     pub(super) fn chance(&self, group: usize, outcome: u8) -> f64 {
-        if self.role == Role::Soft {
-            let chances = self.chances.get(group);
-            return chances.and_then(|c| c.get(usize::from(outcome))).copied().unwrap_or_default();
-        }
         let gives = self.gives.get(group).copied().unwrap_or_default();
         if gives >> outcome & 1 == 1 { 1.0 / f64::from(gives.count_ones()) } else { 0.0 }
     }
@@ -92,7 +84,7 @@ pub(crate) struct Problem {
     pub(crate) tests: Vec<Test>,
     /// The answers about metal that are given already.
     pub(crate) metal: Digits,
-    /// Pin to pin proves the path already, or the readings taken rule it out.
+    /// Pin to pin proves the path already.
     pub(crate) proven: bool,
     /// A look has ruled a motor out, so that readings can prove a path.
     pub(crate) no_motor: bool,
@@ -100,7 +92,7 @@ pub(crate) struct Problem {
     pub(crate) metal_open: bool,
 }
 
-/// The outcomes of the steps taken so far, four bits each; 0 is not taken.
+/// The outcomes of the steps taken so far, each plus 1; 0 is not taken.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub(crate) struct Told(pub(super) Vec<u8>);
 
@@ -143,7 +135,6 @@ impl Problem {
             may: of(&test.may),
             may_proven: of(&test.may_proven),
             gives: of(&test.gives),
-            chances: groups.iter().filter_map(|group| test.chances.get(*group).cloned()).collect(),
             after: test.after.and_then(|(first, outcomes)| {
                 tests.iter().position(|kept| *kept == first).map(|place| (place, outcomes))
             }),

@@ -57,7 +57,6 @@ impl Trial {
             may: step.outcomes.clone(),
             may_proven: Vec::new(),
             gives: step.outcomes.clone(),
-            chances: Vec::new(),
         };
         Self(Problem {
             groups: groups.iter().map(group).collect(),

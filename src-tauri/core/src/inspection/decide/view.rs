@@ -100,31 +100,19 @@ impl<'a, const N: usize> View<'a, N> {
     pub(super) fn possible(&self, told: &Told) -> Mask<N> {
         let mut left = self.all;
         let proven = self.is_proven(told);
-        let mut digits = self.problem.metal;
         let mut metal_told = false;
         for (place, test) in self.problem.tests.iter().enumerate() {
             let Some(outcome) = told.outcome(place).filter(|outcome| *outcome != CANT_TELL) else {
                 continue;
             };
-            if let Role::Metal(question) = test.role {
+            if matches!(test.role, Role::Metal(_)) {
                 metal_told = true;
-                if let Some(digit) = digits.get_mut(question) {
-                    *digit = outcome + 1;
-                }
-                continue;
-            }
-            let rows = if proven {
-                self.proven_rows.get(place).filter(|rows| !rows.is_empty())
-            } else {
-                None
-            };
-            let rows = rows.or_else(|| self.rows.get(place));
-            if let Some(row) = rows.and_then(|rows| rows.get(usize::from(outcome))) {
+            } else if let Some(row) = self.rows_of(place, proven).get(usize::from(outcome)) {
                 left.keep(row);
             }
         }
         if metal_told {
-            let kinds = metal::left(digits, self.problem.metal_open);
+            let kinds = metal::left(self.digits(told), self.problem.metal_open);
             let mut stay = Mask::EMPTY;
             for (kind, row) in self.kinds.iter().enumerate() {
                 if kinds >> kind & 1 == 1 {
@@ -137,6 +125,12 @@ impl<'a, const N: usize> View<'a, N> {
             left.keep(&self.path);
         }
         left
+    }
+
+    /// What each outcome of a step leaves, by whether the path is proven.
+    fn rows_of(&self, place: usize, proven: bool) -> &[Mask<N>] {
+        let proven = self.proven_rows.get(place).filter(|rows| proven && !rows.is_empty());
+        proven.or_else(|| self.rows.get(place)).map_or(&[], Vec::as_slice)
     }
 
     /// Whether pin to pin has shown that current comes through.
@@ -199,7 +193,6 @@ impl<'a, const N: usize> View<'a, N> {
             return false;
         }
         match test.role {
-            Role::Soft => true,
             Role::Value(bit) => left.iter().any(|group| {
                 self.problem
                     .groups
@@ -228,14 +221,9 @@ impl<'a, const N: usize> View<'a, N> {
 
     /// Whether some outcome that a group may give removes another.
     fn parts_some(&self, place: usize, told: &Told, left: &Mask<N>) -> bool {
-        let proven = self.is_proven(told);
-        let proven_rows = self.proven_rows.get(place).filter(|rows| proven && !rows.is_empty());
-        let rows = proven_rows.or_else(|| self.rows.get(place));
-        rows.is_some_and(|rows| {
-            rows.iter().enumerate().any(|(outcome, row)| {
-                !left.is_within(row)
-                    && left.iter().any(|group| self.gives(place, group, outcome as u8))
-            })
+        let rows = self.rows_of(place, self.is_proven(told));
+        rows.iter().enumerate().any(|(outcome, row)| {
+            !left.is_within(row) && left.iter().any(|group| self.gives(place, group, outcome as u8))
         })
     }
 
