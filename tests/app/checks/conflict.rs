@@ -27,13 +27,13 @@ async fn what_contradicts_is_named_looked_at_again_and_mended() {
             (&plug, answer("plug", "two_equal_blades")),
             (&wire, answer("earth_wire", "on_chassis")),
         ] {
-            let is_named = |name: &String| name.starts_with(link.as_str()) && name.contains(&found);
+            let is_named = |name: &String| begins(name, link) && name.contains(&found);
             assert!(named.iter().any(is_named), "no {link} with {found} among {named:?}");
         }
         assert_eq!(named.len(), 2, "only what contradicts is named: {named:?}");
 
         let (tag, verdict) = (app.tag().await, app.address().await);
-        let link = named.iter().find(|name| name.starts_with(&plug)).expect("the plug");
+        let link = named.iter().find(|name| begins(name, &plug)).expect("the plug");
         app.tap(link).await;
         let change = app.leaves(&verdict).await;
         assert_eq!(question(&change), Some("plug"));
@@ -56,6 +56,11 @@ async fn what_contradicts_is_named_looked_at_again_and_mended() {
 fn again(question: &str) -> String {
     let name = core_words("answers", &format!("finding-{question}"));
     format!("{}: {name}", words("verdict-again"))
+}
+
+/// Whether a name on the screen begins so; the screen writes the finding's first letter large.
+fn begins(name: &str, link: &str) -> bool {
+    name.to_lowercase().starts_with(&link.to_lowercase())
 }
 
 /// The links to look again, as a finger finds them.
