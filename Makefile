@@ -72,6 +72,7 @@ metered: setup-test ## 20,000 measured physical units against the evidence of re
 
 decisions: setup-test ## the engine against the optimum, other orders and wrong answers, in large numbers (an hour or more)
 	COLDCHASSIS_SUB_PROBLEMS=500 COLDCHASSIS_GUIDED=20000 COLDCHASSIS_SLIPS=100000 COLDCHASSIS_SIMULATED=500 \
+	  COLDCHASSIS_LEAST=500 \
 	  cargo test --release --package coldchassis-tests --test decisions -- --nocapture
 	$(MAKE) --no-print-directory truth
 

@@ -4,5 +4,7 @@
 mod hand_worked;
 #[path = "decisions/inspections.rs"]
 mod inspections;
+#[path = "decisions/least.rs"]
+mod least;
 #[path = "decisions/optimum.rs"]
 mod optimum;

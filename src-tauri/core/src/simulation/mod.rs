@@ -4,6 +4,7 @@
 mod draw;
 mod figures;
 mod inspector;
+mod least;
 mod run;
 pub mod unit;
 mod wrong;
@@ -11,5 +12,6 @@ mod wrong;
 pub use draw::{KINDS, unit_of_kind};
 pub use figures::{ACCESS, Figures, Row, simulate};
 pub use inspector::{Inspector, Slips};
+pub use least::least_seconds;
 pub use run::{Run, inspect, true_class};
-pub use wrong::{Slip, one_wrong_answer};
+pub use wrong::{Slip, one_wrong_answer, permits};

@@ -7,7 +7,9 @@ use super::figures::ACCESS;
 use super::inspector::{Inspector, Slips};
 use super::run::{inspect, true_class};
 use super::unit::PhysicalUnit;
-use crate::inspection::{Findings, Judge, Order, Step, assess, read_supply_access};
+use crate::inspection::{
+    Findings, Judge, Order, Step, Verdict, assess, permission, read_supply_access,
+};
 use serde_json::json;
 
 /// How an inspection with one wrong answer ended.
@@ -21,8 +23,16 @@ pub struct Slip {
     pub named: bool,
     /// Treat as is better than the unit is.
     pub too_kind: bool,
+    /// The tag forbids to plug it in all the same.
+    pub forbidden: bool,
     /// It was so without the wrong answer too.
     pub too_kind_anyway: bool,
+}
+
+/// Whether the tag lets anybody plug it in, as its class allows.
+pub fn permits(findings: &Findings, verdict: &Verdict) -> bool {
+    let allowed = format!("permission-{}", verdict.treat_as.id());
+    permission(findings, verdict).iter().any(|message| message.id == allowed)
 }
 
 /// Inspects a random unit twice, the second time with one of the answers wrong; nothing where there was
@@ -49,6 +59,7 @@ pub fn one_wrong_answer(seed: u64) -> Option<Slip> {
         conflict: !verdict.conflicts.is_empty(),
         named: verdict.rests_on.iter().any(|rests| rests.finding == step.finding()),
         too_kind: truth.is_worse_than(verdict.treat_as),
+        forbidden: !permits(&run.findings, &verdict),
         too_kind_anyway: truth.is_worse_than(before.treat_as),
     })
 }
