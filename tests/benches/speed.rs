@@ -10,6 +10,7 @@ use coldchassis_core::hazard::table;
 use coldchassis_core::inspection::{
     Access, Answer, Findings, Judge, PartValue, Question, Shape, ValueId, assess,
 };
+use coldchassis_core::simulation::{ACCESS, Inspector, KINDS, Slips, unit_of_kind};
 use coldchassis_core::supply::Supply;
 use coldchassis_tests::spice::{random_cases, thevenin_batch};
 use rand::seq::IndexedRandom;
@@ -24,6 +25,7 @@ fn main() {
     black_box(assess(&Findings::new(supply), &mut Judge::of(&Findings::new(supply))));
     tables(&supply);
     changes();
+    guided();
     outside();
 }
 
@@ -70,17 +72,51 @@ fn changes() {
             times.push(start.elapsed());
         }
     }
-    for (kind, times) in &mut times {
-        times.sort();
-        let at = |share: f64| micros(times[((times.len() - 1) as f64 * share) as usize]) / 1e3;
-        println!(
-            "changed {kind} to verdict, {} runs: median {:.2} ms, p99 {:.2} ms, most {:.2} ms",
-            times.len(),
-            at(0.5),
-            at(0.99),
-            at(1.0)
-        );
+    for (kind, times) in times {
+        print_times(&format!("changed {kind} to verdict"), times);
     }
+}
+
+/// Every turn of guided inspections: from a new answer, value or reading to the verdict and the next question.
+fn guided() {
+    let mut all = Vec::new();
+    for access in ACCESS {
+        let mut times = Vec::new();
+        for seed in 0..20 {
+            for &kind in KINDS {
+                let unit = unit_of_kind(kind, &mut ChaCha8Rng::seed_from_u64(seed));
+                let mut findings = Findings::new(Supply::new(120.0, 60.0));
+                findings.access = access.iter().copied().collect();
+                let mut inspector = Inspector::of(&unit, Slips::CannotTell, seed);
+                let mut judge = Judge::of(&findings);
+                assess(&findings, &mut judge);
+                findings.answers.insert(Question::Kind, Answer::One(kind));
+                loop {
+                    let start = Instant::now();
+                    let verdict = black_box(assess(black_box(&findings), &mut judge));
+                    times.push(start.elapsed());
+                    let Some(next) = verdict.next else { break };
+                    inspector.take(next.step, &mut findings);
+                }
+            }
+        }
+        let ids: Vec<&str> = access.iter().map(|access| access.id()).collect();
+        all.extend(times.clone());
+        print_times(&format!("next question and verdict, {}", ids.join("+")), times);
+    }
+    print_times("next question and verdict, all of these", all);
+}
+
+fn print_times(of: &str, mut times: Vec<Duration>) {
+    times.sort();
+    let at = |share: f64| micros(times[((times.len() - 1) as f64 * share) as usize]) / 1e3;
+    println!(
+        "{of}, {} turns: median {:.2} ms, p99 {:.2} ms, most {:.2} ms",
+        times.len(),
+        at(0.5),
+        at(0.99),
+        at(1.0)
+    );
 }
 
 fn change(findings: &mut Findings, kind: &str, rng: &mut ChaCha8Rng) {

@@ -12,6 +12,9 @@ use crate::supply::Supply;
 use super::findings::Findings;
 use super::set::ArrangementSet;
 
+/// Two currents that differ by less are the same: what rounding leaves.
+const ROUNDING: f64 = 1.0 + 1e-9;
+
 /// Knows the class of every arrangement it was asked about.
 #[derive(Clone, Debug)]
 pub struct Judge {
@@ -125,10 +128,10 @@ impl Judge {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
             }
-            // As found and live already: only a larger current would be worse.
-            if class == Class::Live
+            // Of these classes all have as many faults: only a larger current would be worse.
+            if class != Class::TwoFaults
                 && let (Some(worst), Some(line)) = (worst, arrangement.line)
-                && self.at_highest.ceiling_ma(line.reach) < worst.milliamperes
+                && self.at_highest.ceiling_ma(line.reach) <= worst.milliamperes * ROUNDING
             {
                 continue;
             }
@@ -152,8 +155,9 @@ impl Judge {
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.
     pub fn leak_over(&mut self, set: &ArrangementSet, class: Class) -> f64 {
         let mut largest: f64 = 0.0;
+        let mut judged = HashSet::new();
         for (id, arrangement) in set.iter() {
-            if self.worst_class(id) == class {
+            if self.worst_class(id) == class && judged.insert(twin(id)) {
                 largest = largest.max(self.at_highest.as_found_ma(arrangement));
             }
         }

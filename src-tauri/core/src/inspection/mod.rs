@@ -6,6 +6,7 @@
 mod bank;
 mod conflict;
 mod decide;
+mod doubt;
 mod evidence;
 mod file;
 mod findings;
@@ -29,6 +30,7 @@ pub use crate::arrangement::ReadingId;
 pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
 pub use conflict::Possible;
 pub use decide::{Beliefs, HandStep, Next, Order, Step, Trial, cost};
+pub use doubt::Doubt;
 pub use evidence::{possible, stays};
 pub use file::{
     CANT_TELL, read_answer, read_findings, read_meter, read_reading, read_supply_access,

@@ -133,7 +133,7 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
     }
 }
 
-fn is_earthed_when_not_lifted(arrangement: &Arrangement) -> bool {
+pub(super) fn is_earthed_when_not_lifted(arrangement: &Arrangement) -> bool {
     let three_pins =
         |cord| matches!(cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
     arrangement.isolation.is_line_on_chassis()

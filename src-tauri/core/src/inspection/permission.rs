@@ -1,6 +1,7 @@
 //! What may be done now. Local codes come first.
 
 use super::bank::Question;
+use super::doubt::Doubt;
 use super::findings::Findings;
 use super::insulation::{InsulationMeaning, insulation_meaning};
 use super::leak::leak_ma;
@@ -60,8 +61,17 @@ pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     .into_iter()
     .filter(|(is_so, _)| *is_so)
     .map(|(_, id)| Message::new(id))
+    .chain(verdict.doubts.iter().copied().map(doubtful))
     .chain(leak(findings))
     .collect()
+}
+
+fn doubtful(doubt: Doubt) -> Message {
+    Message::new(match doubt {
+        Doubt::UntracedMetal => "permission-doubt-untraced",
+        Doubt::CordNotRuledOut => "permission-doubt-cord",
+        Doubt::EarthLift => "permission-doubt-lift",
+    })
 }
 
 /// Whether an earth wire was found on the chassis, on a plug that has a pin for it, and nothing speaks against it.

@@ -110,6 +110,21 @@ fn tube_list(findings: &Findings) -> Option<(&'static str, &'static str)> {
     Some((Question::TubeList.id(), answer))
 }
 
+/// How likely each reading of the list of tubes is for an isolation, in the order of the table; sums to 1.
+pub fn tube_readings(isolation: Isolation) -> &'static [f64] {
+    static READINGS: LazyLock<Vec<Vec<f64>>> = LazyLock::new(|| {
+        let of = |isolation: &Isolation| {
+            let rows = LIKELIHOODS.iter().filter(|row| row.question == Question::TubeList.id());
+            let rows = rows.filter(|row| row.isolation == isolation.id());
+            let chances: Vec<f64> = rows.map(|row| row.likelihood).collect();
+            let total: f64 = chances.iter().sum();
+            chances.iter().map(|chance| chance / total).collect()
+        };
+        Isolation::ALL.iter().map(of).collect()
+    });
+    READINGS.get(isolation as usize).map_or(&[], Vec::as_slice)
+}
+
 fn of_kind(kind: &str) -> Vec<f64> {
     let mut weights = Vec::with_capacity(COUNT);
     let mut sums: BTreeMap<Isolation, f64> = BTreeMap::new();

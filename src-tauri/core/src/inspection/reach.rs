@@ -11,7 +11,7 @@ use crate::arrangement::{Arrangement, Isolation, Reach};
 
 use super::bank::Question;
 use super::findings::Findings;
-use super::measured::metal_reads_open;
+use super::measured::MetalReads;
 use super::set::ArrangementSet;
 
 /// The reaches left, one bit each: for sets whose chassis is tied to a leg, for others whose chassis is
@@ -100,15 +100,23 @@ static BY_REACH: LazyLock<ByReach> = LazyLock::new(|| {
 /// The reaches left by the answers to `bare_metal`, `back`, `terminals` and `metal_joined`.
 ///
 /// Metal that reads open from both pins, the path proven, is not the chassis of a set whose chassis is tied
-/// to a leg: for those it counts as traced to nothing. Any other chassis may read open too.
+/// to a leg: for those it counts as traced to nothing. Any other chassis may read open too. Metal through
+/// which something comes from a pin may be the common itself where the chassis is not.
 pub fn allowed(findings: &Findings) -> Allowed {
-    allowed_by(findings, metal_reads_open(findings))
+    allowed_by(findings, MetalReads::of(findings))
 }
 
-/// The same by the answers, where it is known whether the metal reads open.
-pub fn allowed_by(findings: &Findings, metal_open: bool) -> Allowed {
+/// The same by the answers, where it is known what the metal reads.
+pub fn allowed_by(findings: &Findings, reads: MetalReads) -> Allowed {
     let traced = by_answers(findings, findings.says(Question::MetalJoined, "no"));
-    if metal_open { Allowed { tied: by_answers(findings, true).tied, ..traced } } else { traced }
+    match reads {
+        MetalReads::Nothing => traced,
+        MetalReads::Open => Allowed { tied: by_answers(findings, true).tied, ..traced },
+        MetalReads::Joined if traced.own_common & EXPOSED != 0 => {
+            Allowed { own_common: traced.own_common | COMMON, ..traced }
+        }
+        MetalReads::Joined => traced,
+    }
 }
 
 fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {
@@ -130,6 +138,14 @@ fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {
         return Allowed::same(if looked { EXPOSED } else { EXPOSED | HANDHELD | COMMON });
     }
     nothing_found(findings, looked || joined_no)
+}
+
+/// Whether metal that can be touched was found.
+pub fn is_metal_found(findings: &Findings) -> bool {
+    let bare = findings.known(Question::BareMetal).is_some()
+        && !findings.says(Question::BareMetal, "none_anywhere");
+    bare || findings.says(Question::Terminals, "pickup_or_speaker")
+        || findings.says(Question::Back, "missing")
 }
 
 /// Metal at a socket or a pickup: on the chassis or on the common, until traced.

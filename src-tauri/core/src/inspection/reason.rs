@@ -9,6 +9,7 @@ use crate::words::{Message, hertz, milliamperes, volts};
 
 use super::bank::{Access, Question, Role};
 use super::decide::Step;
+use super::doubt::Doubt;
 use super::findings::Findings;
 use super::permission::holds_back;
 use super::unchecked::not_checked;
@@ -16,7 +17,7 @@ use super::verdict::{Basis, Further, Verdict};
 
 /// The tag's line: class with its basis.
 pub fn tag_line(verdict: &Verdict) -> Message {
-    Message::new(format!("tag-{}-{}", verdict.treat_as.id(), verdict.basis.id()))
+    Message::new(format!("tag-{}-{}", verdict.treat_as.id(), verdict.basis_in_words().id()))
 }
 
 /// A class inside a sentence.
@@ -29,12 +30,12 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     if findings.answers.is_empty() && findings.values.is_empty() {
         return vec![Message::new("reason-nothing-answered")];
     }
-    let suffix = if verdict.basis == Basis::Shown { "" } else { "-not_ruled_out" };
+    let suffix = if verdict.basis_in_words() == Basis::Shown { "" } else { "-not_ruled_out" };
     let id = |stem: &str| format!("reason-{stem}{suffix}");
     let worst = &verdict.worst;
     let current = || milliamperes(worst.milliamperes);
     let main = match (verdict.treat_as, worst.state) {
-        (Class::NoLine, _) | (_, None) => Message::new("reason-no_line"),
+        (Class::NoLine, _) | (_, None) => Message::new(without_line(findings, verdict)),
         (Class::Live, Some(_)) if worst.milliamperes < LIVE_MA => Message::new(id("line_on_earth")),
         (Class::Live, Some(state)) => {
             let stem =
@@ -64,6 +65,16 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
         vec![main, Message::new("no-shock-path").list("not_checked", unchecked)]
     } else {
         vec![main]
+    }
+}
+
+fn without_line(findings: &Findings, verdict: &Verdict) -> &'static str {
+    if verdict.doubts.contains(&Doubt::CordNotRuledOut) {
+        "reason-no_line-cord"
+    } else if findings.says(Question::Plug, "outside_supply") {
+        "reason-no_line-outside"
+    } else {
+        "reason-no_line"
     }
 }
 
@@ -183,20 +194,34 @@ fn step_words(step: Step) -> Message {
 /// Why the next step is the next, in classes that it can rule out.
 pub fn next_reason(verdict: &Verdict) -> Option<Message> {
     let next = verdict.next?;
+    let traces = next.step == Step::Ask(Question::MetalJoined);
     let id = match (next.classes, next.rules_out) {
-        (0, _) => "next-reason-metal",
-        (1, _) => "next-reason-figure",
+        _ if matches!(next.step, Step::Read(_)) => "next-reason-figure",
+        _ if next.step == Step::Ask(Question::TubeList) => "next-reason-likely",
+        (0, _) if traces => "next-reason-metal",
+        (0, _) if next.step == Step::Ask(Question::EarthLift) => "next-reason-lift",
+        (0, _) => "next-reason-cord",
+        (_, 0) if traces => "next-reason-traced",
+        (1, _) => "next-reason-one-class",
         (_, 0) => "next-reason-together",
         (_, 1) => "next-reason-one",
         _ => "next-reason-several",
     };
     let message = Message::new(id);
-    Some(message.text("classes", next.classes.to_string()).text("out", next.rules_out.to_string()))
+    // As many as the screen shows beside it.
+    let classes = verdict.classes.len().max(next.classes);
+    Some(message.text("classes", classes.to_string()).text("out", next.rules_out.to_string()))
 }
 
 fn stop_id(verdict: &Verdict) -> &'static str {
     if !verdict.conflicts.is_empty() {
         "nothing-left-conflict"
+    } else if let Some(doubt) = verdict.doubts.first() {
+        match doubt {
+            Doubt::UntracedMetal => "nothing-left-untraced",
+            Doubt::CordNotRuledOut => "nothing-left-cord",
+            Doubt::EarthLift => "nothing-left-lift",
+        }
     } else if verdict.treat_as == verdict.could_be {
         "nothing-left-shown"
     } else {
@@ -210,6 +235,7 @@ pub fn further_sentences(verdict: &Verdict) -> Vec<Message> {
         let id = match further.access.as_slice() {
             [Access::CoverOff] => "further-cover_off",
             [Access::Meter] => "further-meter",
+            [] => "further-measured",
             _ => "further-cover_off-meter",
         };
         Message::new(id).message("class", class_inline(further.best))

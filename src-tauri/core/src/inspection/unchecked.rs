@@ -69,11 +69,15 @@ fn metal_untraced(findings: &Findings) -> bool {
 /// The cautions of looking further that nobody has answered yet.
 pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
     let access: Vec<Access> = findings.access.iter().copied().collect();
+    // There is no cord to look at.
+    let of_cord = [Question::Cord, Question::CordWires];
+    let no_cord = findings.says(Question::Plug, "battery_only");
     Question::ALL
         .iter()
         .copied()
         .filter(|question| question.entry().role == Role::Overlay)
         .filter(|question| question.may_be_asked(&access))
+        .filter(|question| !(no_cord && of_cord.contains(question)))
         .filter(|question| !findings.answers.contains_key(question))
         .collect()
 }

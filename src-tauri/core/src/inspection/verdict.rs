@@ -6,6 +6,7 @@ use crate::hazard::{Class, Worst};
 use super::bank::Access;
 use super::conflict::Possible;
 use super::decide::{self, Beliefs, Next, Order, Step};
+use super::doubt::Doubt;
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
 use super::overlay::{Overlay, overlays};
@@ -44,7 +45,7 @@ pub struct RestsOn {
 /// What treat as could become with more access.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Further {
-    /// The access that it takes besides what is given.
+    /// The access that it takes besides what is given; none where figures read off are to be measured.
     pub access: Vec<Access>,
     /// The best that treat as could become.
     pub best: Class,
@@ -65,6 +66,8 @@ pub struct Verdict {
     pub worst: Worst,
     /// The largest current with no fault, over what is possible, mA rms; only where it leaks.
     pub as_found_ma: Option<f64>,
+    /// What speaks against the class though no finding does.
+    pub doubts: Vec<Doubt>,
     /// What to ask next; nothing when treat as can no longer improve.
     pub next: Option<Next>,
     /// What more access could still show; only where nothing is left to ask at this one.
@@ -81,6 +84,13 @@ pub struct Verdict {
     pub classes: Vec<Class>,
     /// Tubes of the list of whose heater neither a list nor a rule says anything.
     pub unknown_tubes: Vec<String>,
+}
+
+impl Verdict {
+    /// The basis in words: a class is not called shown while something speaks against it.
+    pub fn basis_in_words(&self) -> Basis {
+        if !self.doubts.is_empty() { Basis::NotRuledOut } else { self.basis }
+    }
 }
 
 /// Judges the findings.
@@ -101,12 +111,15 @@ pub fn assess_by(
     let set = &possible.considered;
     let treat_as = judge.worst_over(set);
     let could_be = judge.best_over(set);
+    let doubts = Doubt::about(findings, &possible, judge, treat_as);
     let agree = treat_as == could_be && !possible.is_conflict();
     let (likely, classes) = likely(beliefs.weights(), &possible, judge, could_be);
     let range = (treat_as, could_be);
     let next = decide::next(findings, &possible, judge, range, beliefs, order);
     let further = match next {
-        None if treat_as != could_be => further(findings, &possible, judge, beliefs),
+        None if treat_as != could_be || decide::is_untraced(findings) => {
+            further(findings, &possible, judge, beliefs)
+        }
         _ => Vec::new(),
     };
     Verdict {
@@ -116,6 +129,7 @@ pub fn assess_by(
         likely,
         worst: judge.worst_case(set, treat_as).unwrap_or(Worst::NO_LINE),
         as_found_ma: (treat_as == Class::Leaky).then(|| judge.leak_over(set, treat_as)),
+        doubts,
         next,
         further,
         rests_on: rests_on(findings, judge, treat_as),
@@ -157,11 +171,28 @@ fn further(
         let best = decide::reach(&more, possible, judge, beliefs)?;
         Some(Further { access: access.to_vec(), best })
     };
-    let single: Vec<Further> = missing.iter().filter_map(|access| with(&[*access])).collect();
-    if single.is_empty() && missing.len() > 1 {
-        return with(&missing).into_iter().collect();
+    let mut further: Vec<Further> = missing.iter().filter_map(|access| with(&[*access])).collect();
+    if further.is_empty() && missing.len() > 1 {
+        further.extend(with(&missing));
     }
-    single
+    further.extend(if_measured(findings, possible, judge, beliefs));
+    further
+}
+
+/// What measuring the parts whose figures were read off could show.
+fn if_measured(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+) -> Option<Further> {
+    // The judge goes by the figures as read: a part at the best end of a fifth around its marking.
+    let mut unread = findings.clone();
+    unread.values.retain(|_, value| value.measured);
+    let any_read = unread.values.len() < findings.values.len();
+    let may = any_read && findings.access.contains(&Access::CoverOff);
+    let best = may.then(|| decide::reach(&unread, possible, judge, beliefs)).flatten()?;
+    Some(Further { access: Vec::new(), best })
 }
 
 /// The classes still possible, worst first, and what is likely where nothing conflicts.

@@ -308,6 +308,7 @@ impl Workbench {
         let mut verdict = json!(view.verdict);
         if let Value::Object(verdict) = &mut verdict {
             verdict.insert("made_of".to_owned(), made_of(&unit, &found));
+            verdict.insert("basis".to_owned(), json!(view.tag.basis));
         }
         self.store.save_verdict(&Verdict {
             inspection,
@@ -317,7 +318,7 @@ impl Workbench {
         })?;
         view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
         view.unit.signal = Some(view.tag.signal);
-        view.unit.basis = Some(view.verdict.basis.to_owned());
+        view.unit.basis = Some(view.tag.basis.to_owned());
         Ok(view)
     }
 }

@@ -20,6 +20,9 @@ pub struct Tag {
     pub signal: Signal,
     /// The signal word.
     pub signal_word: String,
+    /// Whether the class is called shown, for the list of units.
+    #[serde(skip)]
+    pub basis: &'static str,
     /// Class with its basis.
     pub title: String,
     /// Why, in a sentence or two.
@@ -71,6 +74,7 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         class: verdict.treat_as,
         signal,
         signal_word: words.say_id(&format!("signal-{}", signal.id())),
+        basis: verdict.basis_in_words().id(),
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
         current: shown_worst(verdict).map(|worst| milliamperes(worst.milliamperes)),

@@ -44,7 +44,7 @@ tag-one_fault-not_ruled_out = Treat as one fault from live: not ruled out
 tag-two_faults-shown = Two faults from live: shown
 tag-two_faults-not_ruled_out = Treat as two faults from live: not ruled out
 tag-no_line-shown = No line voltage inside: shown
-tag-no_line-not_ruled_out = Treat as no line voltage inside: findings disagree
+tag-no_line-not_ruled_out = No line voltage inside: not shown
 
 ## Why. "Would" where the class is shown, "could" where it is not ruled out.
 ## $plug is a state-plug message, $switch a state-switch message, $fault a fault message.
@@ -62,6 +62,8 @@ reason-three_faults-not_ruled_out = Your findings leave no single fault, and no 
 reason-line_on_earth = Inside, a supply conductor is joined to the earth wire. That counts as live whatever the touch current: plugged in, it trips the breaker or sends current down the earth wire, and with the earth lost the metal can be live.
 reason-line_on_earth-not_ruled_out = Still possible: inside, a supply conductor is joined to the earth wire. That counts as live whatever the touch current: plugged in, it could trip the breaker or send current down the earth wire, and with the earth lost the metal can be live.
 reason-no_line = There is no cord and no inlet: nothing inside is fed from the wall. A plate-voltage battery can still give a shock.
+reason-no_line-outside = It is fed by an outside supply: nothing inside is joined to the wall. That supply is a unit of its own.
+reason-no_line-cord = What was found inside fits only a unit that nothing feeds from the wall. But nobody has seen that it never had a cord or an inlet, so one wrong answer may have ruled out what it is.
 reason-behind-barrier = Nothing joined to the circuit can be touched now. Only knobs, back and covers are in the way of { $current }.
 reason-breaker-trips = In this state so much current goes to earth that the breaker trips.
 reason-nothing-answered = Nothing is answered yet, so the worst is still possible.
@@ -89,6 +91,9 @@ permission-touch_tripped = Do not use it: the protection tripped when it was plu
 permission-touch_stopped = Do not use it: a meter showed more than 30 V on its metal, and nothing has cleared that.
 permission-insulation_unearthed = Do not power it: the insulation is below the 2 MΩ that a unit without an earth wire has to reach. A qualified person must find out why.
 permission-insulation = Do not power it: the insulation is below 1 MΩ. A qualified person must find out why.
+permission-doubt-untraced = Do not plug it in until the bare metal is traced: if it is the circuit itself, this unit is worse than it looks.
+permission-doubt-cord = Do not plug it in: one wrong answer may hide a line side. Look again at what was found inside.
+permission-doubt-lift = Do not plug it in until you know whether a switch on it lifts the earth: one position of such a switch could put the supply on the earth wire.
 # $findings is a list of finding messages.
 permission-look-first = Before anything else, look at { $findings }.
 permission-limiters = Series lamps and variable autotransformers limit the current into a fault. They do not prevent a shock.
@@ -119,14 +124,23 @@ next-step = Next: { $question }
 next-reason-several = { $classes } classes are still possible. The answer can rule out { $out } of them.
 next-reason-one = { $classes } classes are still possible. The answer can rule out one of them.
 next-reason-together = { $classes } classes are still possible. It takes this answer together with others to rule one out.
-next-reason-figure = Only a figure can still better the verdict.
+next-reason-likely = It rules nothing out, but says what is likely, and so what to look at next.
+next-reason-figure = A figure can still better the verdict.
+next-reason-one-class = It can still show that the unit is better than this.
+next-reason-traced = Bare metal counts as the chassis until it is traced. If it is joined to nothing, the unit may be better than this.
+next-reason-lift = The earth wire may end at a switch. If there is one, this unit is worse than it looks.
+next-reason-cord = Nothing with a line side is left, but nobody has looked whether there is a cord or an inlet.
 next-reason-metal = Bare metal counts as the chassis until it is traced. If it is the circuit itself, this unit is worse than it looks.
 further-cover_off = With the cover off, by somebody who may, it could turn out to be { $class }.
 further-meter = With a meter, and somebody who can use it, it could turn out to be { $class }.
 further-cover_off-meter = With the cover off and a meter, by somebody who may, it could turn out to be { $class }.
-go-on-hints = More answers can still move what is likely, which plans the purchase and never the plug.
-nothing-left = Asking stops here: whatever else is answered with the access you have, the verdict cannot become better.
-nothing-left-shown = Asking stops here: the verdict is shown, and no further answer can change it.
+further-measured = If the parts whose figures were read off are measured instead, by somebody who may, it could turn out to be { $class }.
+go-on-hints = More answers can still move what is likely. That helps you decide whether to buy it, never whether to plug it in.
+nothing-left = Asking stops here: no other answer that you can give with this access makes the class better.
+nothing-left-shown = Asking stops here: the class is shown, and no other answer that you can give with this access makes it better.
+nothing-left-untraced = Asking stops here: no other answer that you can give makes the class better, and until the bare metal is traced it may be worse.
+nothing-left-lift = Asking stops here: no other answer that you can give makes the class better, and until you know whether a switch lifts the earth it may be worse.
+nothing-left-cord = Asking stops here: nothing more can be asked, and what was found inside has to be looked at again.
 nothing-left-conflict = Mend the findings that cannot all be true first.
 
 ## Beside the worst current

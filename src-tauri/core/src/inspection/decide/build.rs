@@ -5,12 +5,14 @@ use std::sync::LazyLock;
 use rustc_hash::FxHashMap;
 
 use super::super::bank::{Access, Question, Role as Says, ValueId};
+use super::super::doubt::{is_without_cord, traced};
+use super::super::evidence;
 use super::super::findings::Findings;
 use super::super::judge::Judge;
 use super::super::measured::{
-    Given, OUTCOMES, PLUGS, expected, has_no_motor, has_path, metal_reads_open, proven_path,
-    stays_read,
+    Given, MetalReads, OUTCOMES, PLUGS, expected, has_no_motor, has_path, proven_path, stays_read,
 };
+use super::super::prior;
 use super::super::reach::METAL;
 use super::super::set::ArrangementSet;
 use super::beliefs::Beliefs;
@@ -19,6 +21,10 @@ use super::{Step, answers, metal};
 use crate::arrangement::{
     Arrangement, ArrangementId, Isolation, LineCapacitor, Probe, Reach, ReadingId, Switch,
 };
+
+fn is_on_earth(reading: ReadingId) -> bool {
+    matches!(reading.probes(), Some((Probe::EarthPin, _)))
+}
 
 /// A step with what every arrangement says to it.
 struct Draft {
@@ -29,6 +35,7 @@ struct Draft {
     stays: &'static [u16],
     stays_proven: &'static [u16],
     gives: &'static [u16],
+    chances: fn(Isolation) -> &'static [f64],
 }
 
 /// What is possible and may be asked at this access.
@@ -39,6 +46,7 @@ pub(super) fn problem(
     beliefs: &Beliefs,
 ) -> Problem {
     let proven = proven_path(findings).is_ok();
+    let set = &hoped_for(findings, set);
     let mut drafts = drafts(findings, proven);
     drafts.retain(|draft| draft.may_part(set));
     let mut weights = beliefs.weights().to_vec();
@@ -75,11 +83,28 @@ pub(super) fn problem(
         metal: metal::digits(findings),
         proven,
         no_motor: has_no_motor(findings),
-        metal_open: metal_reads_open(findings),
+        metal_reads: MetalReads::of(findings),
     };
-    put_in_order(&mut problem);
+    put_in_order(&mut problem, findings);
     problem
 }
+
+/// What the unit may be: what is possible, and what would be if the metal found were joined to nothing, which
+/// counts as joined until it is traced, where somebody may still trace it. Nobody is made to hope for a unit
+/// without a line side once a look at the plug has not shown one.
+fn hoped_for(findings: &Findings, set: &ArrangementSet) -> ArrangementSet {
+    let mut wide = set.clone();
+    if metal::may_be_traced(findings) {
+        wide.add(&evidence::possible(&traced(findings, "no")));
+    }
+    if findings.answers.contains_key(&Question::Plug) && !is_without_cord(findings) {
+        wide.remove(&WITHOUT_LINE);
+    }
+    wide
+}
+
+static WITHOUT_LINE: LazyLock<ArrangementSet> =
+    LazyLock::new(|| ArrangementSet::of(|arrangement| arrangement.line.is_none()));
 
 /// What makes two arrangements alike here, in 128 bits of two hashes: among 6,945 a chance of 1e-31 that two
 /// that differ fall together, and then only the order of asking would suffer.
@@ -151,7 +176,8 @@ fn drafts(findings: &Findings, proven: bool) -> Vec<Draft> {
             && question.may_be_asked(&access)
             && !findings.answers.contains_key(question)
     });
-    let questions = questions.filter_map(Draft::of_question);
+    let found = metal::is_found(metal::digits(findings));
+    let questions = questions.filter_map(|question| Draft::of_question(question, found));
     let values = ValueId::ALL.iter().copied().filter(|value| {
         access.contains(&Access::CoverOff)
             && !findings.values.contains_key(value)
@@ -160,7 +186,9 @@ fn drafts(findings: &Findings, proven: bool) -> Vec<Draft> {
     let values = values.map(Draft::of_value);
     let readings = readings_to_take(findings);
     let readings = readings.map(|reading| Draft::of_reading(reading, findings, proven));
-    questions.chain(values).chain(readings).collect()
+    let tubes = findings.tubes.is_empty() && !findings.answers.contains_key(&Question::TubeList);
+    let tubes = tubes.then(Draft::of_tubes);
+    questions.chain(values).chain(readings).chain(tubes).collect()
 }
 
 /// The ohmmeter readings that can be taken: with the pins named by the plug, on the chassis with the
@@ -168,8 +196,10 @@ fn drafts(findings: &Findings, proven: bool) -> Vec<Draft> {
 fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_ {
     let says = |answer: &&str| findings.says(Question::Plug, answer);
     let named = PLUGS.iter().any(says) && findings.access.contains(&Access::Meter);
+    // Through a switch that lifts the earth its pin says nothing, so that is asked first.
     let earth = ["three_pins", "three_pins_reversible"].iter().any(says)
-        && findings.says(Question::EarthLift, "absent");
+        && (findings.says(Question::EarthLift, "absent")
+            || !findings.answers.contains_key(&Question::EarthLift));
     let cover_off = findings.access.contains(&Access::CoverOff);
     let bare = metal::is_found(metal::digits(findings));
     ReadingId::ohmmeter().filter(move |reading| {
@@ -186,17 +216,31 @@ fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_
     })
 }
 
+/// What a soft step says of each arrangement: its isolation.
+static ISOLATIONS: LazyLock<Vec<u16>> =
+    LazyLock::new(|| crate::arrangement::all().iter().map(|a| a.isolation as u16).collect());
+
 impl Draft {
-    fn of_question(question: Question) -> Option<Self> {
+    /// A step that says nothing.
+    const NOTHING: Self = Self {
+        step: Step::Ask(Question::TubeList),
+        role: Role::Alone,
+        outcomes: 0,
+        stays: &[],
+        stays_proven: &[],
+        gives: &[],
+        chances: |_| &[],
+    };
+
+    fn of_question(question: Question, found: bool) -> Option<Self> {
         let step = Step::Ask(question);
         if let Some(place) = METAL.iter().position(|metal| *metal == question) {
             return Some(Self {
                 step,
                 role: Role::Metal(place),
                 outcomes: metal::outcomes(place),
-                stays: &[],
-                stays_proven: &[],
-                gives: metal::gives(place),
+                gives: metal::gives(place, found),
+                ..Self::NOTHING
             });
         }
         answers::stands_alone(question).then(|| Self {
@@ -204,9 +248,20 @@ impl Draft {
             role: Role::Alone,
             outcomes: question.entry().answers.len() as u8,
             stays: answers::stays(question),
-            stays_proven: &[],
             gives: answers::gives(question),
+            ..Self::NOTHING
         })
+    }
+
+    fn of_tubes() -> Self {
+        Self {
+            step: Step::Ask(Question::TubeList),
+            role: Role::Soft,
+            outcomes: prior::tube_readings(Isolation::LineTied).len() as u8,
+            gives: &ISOLATIONS,
+            chances: prior::tube_readings,
+            ..Self::NOTHING
+        }
     }
 
     fn of_value(value: ValueId) -> Self {
@@ -214,16 +269,15 @@ impl Draft {
             step: Step::Read(value),
             role: Role::Value(1 << value as u8),
             outcomes: 2,
-            stays: &[],
-            stays_proven: &[],
             gives: VALUES.get(value as usize).map_or(&[], Vec::as_slice),
+            ..Self::NOTHING
         }
     }
 
     fn of_reading(reading: ReadingId, findings: &Findings, proven: bool) -> Self {
         let given = Given {
             no_motor: has_no_motor(findings),
-            lift_absent: findings.says(Question::EarthLift, "absent"),
+            lift_absent: findings.says(Question::EarthLift, "absent") || is_on_earth(reading),
         };
         let on_pins = matches!(reading.probes(), Some((Probe::PinA, Probe::PinB)));
         Self {
@@ -237,6 +291,7 @@ impl Draft {
             stays: stays_read(reading, given, proven),
             stays_proven: stays_read(reading, given, true),
             gives: expected(reading),
+            ..Self::NOTHING
         }
     }
 
@@ -263,6 +318,11 @@ impl Draft {
         stays << 32 | proven << 16 | gives
     }
 
+    fn chances_of(&self, first: &[ArrangementId]) -> Vec<&'static [f64]> {
+        let isolation = |id: &ArrangementId| Isolation::ALL.get(usize::from(at(self.gives, *id)));
+        first.iter().filter_map(isolation).map(|isolation| (self.chances)(*isolation)).collect()
+    }
+
     fn test(&self, first: &[ArrangementId], beliefs: &Beliefs) -> Test {
         let cost = beliefs.cost(self.step);
         let of = |list: &[u16]| first.iter().map(|id| at(list, *id)).collect();
@@ -277,7 +337,8 @@ impl Draft {
             after: None,
             may: there(self.stays),
             may_proven: there(self.stays_proven),
-            gives: of(self.gives),
+            gives: if self.role == Role::Soft { Vec::new() } else { of(self.gives) },
+            chances: if self.role == Role::Soft { self.chances_of(first) } else { Vec::new() },
         }
     }
 }
@@ -287,9 +348,10 @@ fn at(list: &[u16], id: ArrangementId) -> u16 {
 }
 
 /// What makes no sense before something else: a class of a capacitor that nobody has looked for.
-fn put_in_order(problem: &mut Problem) {
+fn put_in_order(problem: &mut Problem, findings: &Findings) {
     use super::super::bank::ValueId::{AerialCapacitor, NetworkCapacitor, NetworkResistor};
     let found = metal::is_found(problem.metal);
+    let lift_is_open = !findings.answers.contains_key(&Question::EarthLift);
     let not_none = |question: Question| {
         let none = answers::place(question, "none").map_or(0, |bit| 1u16 << bit);
         !none
@@ -306,6 +368,10 @@ fn put_in_order(problem: &mut Problem) {
                 Some((place(Question::CommonToChassis)?, 1 << bit | 1 << CANT_TELL))
             }
             Step::Read(AerialCapacitor) => Some((place(Question::Terminals)?, 0b1010)),
+            Step::Measure(reading) if is_on_earth(reading) && lift_is_open => {
+                let absent = answers::place(Question::EarthLift, "absent")?;
+                Some((place(Question::EarthLift).unwrap_or(usize::MAX), 1 << absent))
+            }
             Step::Ask(Question::MetalJoined) if !found => {
                 Some((place(Question::BareMetal)?, !1 & !(1 << CANT_TELL)))
             }

@@ -175,6 +175,7 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
         match test.role {
             Role::Value(bit) => return self.parted_by_value(bit),
             Role::Alone => return self.parted_alone(test),
+            Role::Soft => return self.parted_softly(test),
             _ => {}
         }
         let outcomes = 0..test.outcomes;
@@ -211,6 +212,24 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
             }
         }
         having.iter().zip(&removed).map(|(having, removed)| product(having, removed)).sum()
+    }
+
+    /// The same for a step that rules nothing out: an outcome cuts as much of a group as it is less likely there
+    /// than where it is likeliest, so that one as likely everywhere cuts nothing (edge discounting after Chen,
+    /// Hassani and Krause, "Near-optimal Bayesian active learning with correlated and noisy tests", 2017, from
+    /// memory).
+    fn parted_softly(&self, test: &Test) -> f64 {
+        let outcomes = (0..test.outcomes).map(|outcome| {
+            let chance = |group: usize| test.chance(group, outcome);
+            let most = self.left.iter().map(chance).fold(0.0, f64::max);
+            if most <= 0.0 {
+                return 0.0;
+            }
+            let having = self.count(self.left.iter().map(|group| (group, chance(group))));
+            let less = self.left.iter().map(|group| (group, 1.0 - chance(group) / most));
+            product(&having, &self.count(less))
+        });
+        outcomes.sum()
     }
 
     /// A value parts a group that turns out well from the same that does not; half and half (assumption).

@@ -29,8 +29,9 @@ pub(super) fn ends<const N: usize>(
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
-    for (told, groups) in read_together(view, told, hopeful) {
-        let left = view.possible(&told);
+    for (told, mut groups) in read_together(view, told, hopeful) {
+        let left = view.counted(&told, &view.possible(&told));
+        groups.retain(|group| left.has(*group));
         ends.follow(groups, 0, &left);
     }
     ends.ends
@@ -46,8 +47,9 @@ pub(super) fn can_improve<const N: usize>(
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
-    for (told, groups) in read_together(view, told, hopeful) {
-        let left = view.possible(&told);
+    for (told, mut groups) in read_together(view, told, hopeful) {
+        let left = view.counted(&told, &view.possible(&told));
+        groups.retain(|group| left.has(*group));
         // One after the other: most often the first says it.
         for group in groups {
             ends.follow(vec![group], 0, &left);
@@ -63,7 +65,7 @@ pub(super) fn can_improve<const N: usize>(
 pub(super) fn at_best<const N: usize>(view: &View<'_, N>, group: usize, told: &Told) -> Class {
     let mut ends = Ends::new(view, told, Class::Live);
     for (told, groups) in read_together(view, told, std::iter::once(group)) {
-        let left = view.possible(&told);
+        let left = view.counted(&told, &view.possible(&told));
         ends.follow(groups, 0, &left);
     }
     ends.ends.get(group).copied().unwrap_or(Class::Live)
@@ -101,12 +103,36 @@ fn read_together<const N: usize>(
     groups: impl Iterator<Item = usize>,
 ) -> Vec<(Told, Vec<usize>)> {
     let tests = view.problem.tests.iter().enumerate();
-    let joint = |role: Role| !matches!(role, Role::Alone | Role::Value(_));
+    let joint = |role: Role| !matches!(role, Role::Alone | Role::Value(_) | Role::Soft);
     let open: Vec<usize> = tests
         .filter(|(place, test)| told.is_open(*place) && joint(test.role))
         .map(|(place, _)| place)
         .collect();
     together(view, told, &open, groups)
+}
+
+/// What groups answer to a step, where their own answers lead to it.
+struct Given<'p> {
+    gives: &'p [u16],
+    /// The outcomes that groups give to what comes first, and those after which the step may be taken.
+    first: Option<(&'p [u16], u16)>,
+}
+
+impl<'p> Given<'p> {
+    fn of<const N: usize>(view: &View<'p, N>, told: &Told, place: usize) -> Self {
+        let gives = |place: usize| {
+            view.problem.tests.get(place).map_or(&[][..], |test| test.gives.as_slice())
+        };
+        let after = view.problem.tests.get(place).and_then(|test| test.after);
+        let after = after.filter(|(first, _)| told.is_open(*first));
+        Self { gives: gives(place), first: after.map(|(first, leads)| (gives(first), leads)) }
+    }
+
+    fn by(&self, group: usize) -> u16 {
+        let of = |gives: &[u16]| gives.get(group).copied().unwrap_or_default();
+        let leads = self.first.is_none_or(|(first, leads)| of(first) & leads != 0);
+        if leads { of(self.gives) } else { 0 }
+    }
 }
 
 /// Groups that answer alike to some steps, with these answers told; of several true answers the first.
@@ -116,14 +142,11 @@ pub(super) fn together<const N: usize>(
     open: &[usize],
     groups: impl Iterator<Item = usize>,
 ) -> Vec<(Told, Vec<usize>)> {
-    let given: Vec<&[u16]> = open
-        .iter()
-        .map(|place| view.problem.tests.get(*place).map_or(&[][..], |test| &test.gives))
-        .collect();
+    let given: Vec<Given<'_>> = open.iter().map(|place| Given::of(view, told, *place)).collect();
     let mut alike: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
     for group in groups {
-        let packed = given.iter().fold(0, |packed, gives| {
-            let gives = gives.get(group).copied().unwrap_or_default();
+        let packed = given.iter().fold(0, |packed, given| {
+            let gives = given.by(group);
             packed << 4 | if gives == 0 { 0 } else { u64::from(gives.trailing_zeros()) + 1 }
         });
         alike.entry(packed).or_default().push(group);

@@ -1,7 +1,7 @@
 //! A set of a problem's groups, one bit each.
 
 /// Up to 64 × `N` groups.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(super) struct Mask<const N: usize>([u64; N]);
 
 impl<const N: usize> Mask<N> {

@@ -2,8 +2,9 @@
 
 use std::sync::LazyLock;
 
-use super::super::bank::Question;
+use super::super::bank::{Access, Question};
 use super::super::findings::{Answer, Findings};
+use super::super::measured::MetalReads;
 use super::super::reach::{self, METAL};
 use crate::arrangement::{Arrangement, Isolation, LineSide, Reach};
 use crate::supply::Supply;
@@ -48,8 +49,13 @@ pub(super) fn kind(arrangement: &Arrangement) -> Kind {
 }
 
 /// The kinds that answers leave, one bit each.
-pub(super) fn left(digits: Digits, metal_open: bool) -> u16 {
-    let table = if metal_open { &TABLES.1 } else { &TABLES.0 };
+pub(super) fn left(digits: Digits, reads: MetalReads) -> u16 {
+    let [nothing, open, joined] = &*TABLES;
+    let table = match reads {
+        MetalReads::Nothing => nothing,
+        MetalReads::Open => open,
+        MetalReads::Joined => joined,
+    };
     table.get(place(digits)).copied().unwrap_or(u16::MAX)
 }
 
@@ -58,15 +64,16 @@ fn place([bare, back, terminals, joined]: Digits) -> usize {
         + usize::from(joined)
 }
 
-static TABLES: LazyLock<(Vec<u16>, Vec<u16>)> = LazyLock::new(|| (table(false), table(true)));
+static TABLES: LazyLock<[Vec<u16>; 3]> =
+    LazyLock::new(|| [MetalReads::Nothing, MetalReads::Open, MetalReads::Joined].map(table));
 
-fn table(metal_open: bool) -> Vec<u16> {
+fn table(reads: MetalReads) -> Vec<u16> {
     let mut table = Vec::with_capacity(300);
     for bare in 0..=4 {
         for back in 0..=2 {
             for terminals in 0..=4 {
                 for joined in 0..=3 {
-                    table.push(kinds_left([bare, back, terminals, joined], metal_open));
+                    table.push(kinds_left([bare, back, terminals, joined], reads));
                 }
             }
         }
@@ -74,8 +81,8 @@ fn table(metal_open: bool) -> Vec<u16> {
     table
 }
 
-fn kinds_left(digits: Digits, metal_open: bool) -> u16 {
-    let allowed = reach::allowed_by(&told(digits), metal_open);
+fn kinds_left(digits: Digits, reads: MetalReads) -> u16 {
+    let allowed = reach::allowed_by(&told(digits), reads);
     let stays = |kind: &Kind| example(*kind).is_none_or(|example| allowed.has(&example));
     (0..KINDS).filter(stays).fold(0, |mask, kind| mask | 1 << kind)
 }
@@ -147,8 +154,23 @@ pub(super) const fn is_found([bare, back, terminals, _]: Digits) -> bool {
     bare > 1 || back == 2 || terminals > 2
 }
 
-/// The outcome that somebody who looks gets of one of the four; nothing where there is none to have.
-pub(super) fn outcome(place: usize, kind: Kind) -> Option<u8> {
+/// The outcome of metal that is traced to nothing.
+pub(super) const NO: u8 = 2;
+
+/// Whether metal was found that nobody has tried to trace; it may be joined to nothing.
+pub(crate) fn is_untraced(findings: &Findings) -> bool {
+    !findings.answers.contains_key(&Question::MetalJoined) && reach::is_metal_found(findings)
+}
+
+/// Whether it may be traced at this access.
+pub(super) fn may_be_traced(findings: &Findings) -> bool {
+    let access: Vec<Access> = findings.access.iter().copied().collect();
+    is_untraced(findings) && Question::MetalJoined.may_be_asked(&access)
+}
+
+/// The outcome that somebody who looks gets of one of the four, where metal is `found` already or not;
+/// nothing where there is none to have.
+pub(super) fn outcome(place: usize, kind: Kind, found: bool) -> Option<u8> {
     if kind == NO_LINE {
         return [Some(0), Some(0), Some(0), None].get(place).copied().flatten();
     }
@@ -163,7 +185,8 @@ pub(super) fn outcome(place: usize, kind: Kind) -> Option<u8> {
         1 => Some(0),
         2 => Some(u8::from(*reach == Reach::AerialTerminal)),
         _ => match reach {
-            Reach::Closed | Reach::AerialTerminal => None,
+            // What was found there all the same is joined to nothing.
+            Reach::Closed | Reach::AerialTerminal => found.then_some(NO),
             Reach::CommonExposed => Some(1),
             Reach::Exposed | Reach::Handheld => Some(0),
         },
@@ -171,13 +194,17 @@ pub(super) fn outcome(place: usize, kind: Kind) -> Option<u8> {
 }
 
 /// The outcomes that each arrangement gives of one of the four, one bit each.
-pub(super) fn gives(place: usize) -> &'static [u16] {
-    static GIVES: LazyLock<Vec<Vec<u16>>> = LazyLock::new(|| {
-        let of = |place: usize| {
-            let bit = |a: &Arrangement| outcome(place, kind(a)).map_or(0, |outcome| 1 << outcome);
-            crate::arrangement::all().iter().map(bit).collect()
-        };
-        (0..METAL.len()).map(of).collect()
+pub(super) fn gives(place: usize, found: bool) -> &'static [u16] {
+    static GIVES: LazyLock<[Vec<Vec<u16>>; 2]> = LazyLock::new(|| {
+        [false, true].map(|found| {
+            let of = |place: usize| {
+                let bit = |a: &Arrangement| outcome(place, kind(a), found).map_or(0, |o| 1 << o);
+                crate::arrangement::all().iter().map(bit).collect()
+            };
+            (0..METAL.len()).map(of).collect()
+        })
     });
-    GIVES.get(place).map_or(&[], Vec::as_slice)
+    let [not_found, if_found] = &*GIVES;
+    let gives = if found { if_found } else { not_found };
+    gives.get(place).map_or(&[], Vec::as_slice)
 }

@@ -20,15 +20,15 @@ mod view;
 
 use super::bank::{Question, ValueId};
 use super::conflict::Possible;
+use super::doubt::Doubt;
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
-use super::set::ArrangementSet;
-use crate::arrangement::{COUNT, Reach, ReadingId};
+use crate::arrangement::{COUNT, ReadingId};
 use crate::hazard::Class;
 
 pub use beliefs::{Beliefs, cost};
 use ends::can_improve;
-use exact::Search;
+pub(super) use metal::is_untraced;
 pub use orders::Order;
 use problem::{Problem, Told};
 pub use trial::{HandStep, Trial};
@@ -65,6 +65,10 @@ impl Step {
 const WHOLE: usize = COUNT.div_ceil(64);
 /// The most work that a whole search may take, in states × groups × steps; above it edges are cut.
 const WORK: usize = 250_000;
+/// Groups × steps of a problem that is small: a search of it is quick however many states it takes.
+const SMALL: usize = 100;
+/// The most states for a small problem.
+const SMALL_STATES: usize = 50_000;
 /// A whole search takes at least so many states.
 const FEWEST: usize = 50;
 
@@ -93,12 +97,27 @@ pub fn next(
         return None;
     }
     let set = &possible.considered;
-    let better = (treat_as != could_be).then(|| build::problem(findings, set, judge, beliefs));
+    let may_better = treat_as != could_be || metal::may_be_traced(findings);
+    let better = may_better.then(|| build::problem(findings, set, judge, beliefs));
     let better = better.and_then(|problem| in_room(&problem, &mut Choose(order)));
     better.or_else(|| {
-        let step = metal_to_trace(findings, set, treat_as)?;
+        let step = Step::Ask(open_doubt(findings, possible, judge, treat_as)?);
         Some(Next { step, classes: 0, rules_out: 0 })
     })
+}
+
+/// The question that clears what a kind class leaves open, where it may still be asked.
+fn open_doubt(
+    findings: &Findings,
+    possible: &Possible,
+    judge: &mut Judge,
+    treat_as: Class,
+) -> Option<Question> {
+    let access: Vec<_> = findings.access.iter().copied().collect();
+    let questions = Doubt::about(findings, possible, judge, treat_as).into_iter();
+    questions
+        .map(Doubt::cleared_by)
+        .find(|question| question.may_be_asked(&access) && !findings.answers.contains_key(question))
 }
 
 /// The best that treat as could become if all that may be asked at this access were answered; nothing
@@ -174,12 +193,12 @@ fn choose_at<const N: usize>(
 ) -> Option<usize> {
     match order {
         Order::Engine => {
-            let states = WORK / (view.problem.groups.len() * view.problem.tests.len()).max(1);
+            let size = view.problem.groups.len() * view.problem.tests.len();
+            let states = if size <= SMALL { SMALL_STATES } else { WORK / size };
             // A search that is sure to give up is not begun.
-            let searched = (states > FEWEST).then(|| Search::within(view, states));
-            let searched = searched.and_then(|mut search| search.best(told, weights, left));
-            let searched = searched.and_then(|(_, place)| place);
-            searched.or_else(|| edges::choose(view, told, weights, left))
+            let searched =
+                (states > FEWEST).then(|| exact::search(view, states, told, weights, left));
+            searched.flatten().or_else(|| edges::choose(view, told, weights, left))
         }
         Order::EdgesOnly => edges::choose(view, told, weights, left),
         Order::Bank => orders::bank(view, told, left),
@@ -187,18 +206,4 @@ fn choose_at<const N: usize>(
         Order::InformationPerSecond => orders::information(view, told, weights, left, true),
         Order::Random(seed) => orders::random(view, told, left, seed),
     }
-}
-
-/// Bare metal counts as on the chassis until it is traced. Where it could be on a common of its own
-/// that makes matters worse, so it is traced before anything better than live is left standing.
-fn metal_to_trace(findings: &Findings, set: &ArrangementSet, treat_as: Class) -> Option<Step> {
-    let access: Vec<_> = findings.access.iter().copied().collect();
-    let open = Question::MetalJoined.may_be_asked(&access)
-        && !findings.answers.contains_key(&Question::MetalJoined);
-    let untraced = open
-        && treat_as != Class::Live
-        && set.iter().any(|(_, a)| {
-            a.isolation.has_own_common() && a.line.is_some_and(|line| line.reach == Reach::Exposed)
-        });
-    untraced.then_some(Step::Ask(Question::MetalJoined))
 }

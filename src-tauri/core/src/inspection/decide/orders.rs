@@ -2,7 +2,7 @@
 
 use super::exact::branches;
 use super::mask::Mask;
-use super::problem::Told;
+use super::problem::{Role, Told};
 use super::view::View;
 use crate::hazard::Class;
 
@@ -93,7 +93,9 @@ fn entropy<const N: usize>(view: &View<'_, N>, told: &Told, weights: &[f64]) -> 
     if total > 0.0 { shares.iter().map(bits).sum() } else { 0.0 }
 }
 
+/// What rules nothing out is left out here: these orders would only lose by it.
 fn useful<const N: usize>(view: &View<'_, N>, told: &Told, left: &Mask<N>) -> Vec<usize> {
     let tests = view.problem.tests.iter().enumerate();
+    let tests = tests.filter(|(_, test)| test.role != Role::Soft);
     tests.map(|(place, _)| place).filter(|place| view.is_useful(*place, told, left)).collect()
 }

@@ -1,6 +1,7 @@
 //! The question of what to ask next, cut down to what bears on it: groups of arrangements that are alike
 //! in class and in every answer that may still be given, and the steps that may still be taken.
 
+use super::super::measured::MetalReads;
 use super::Step;
 use super::metal::{Digits, Kind};
 use crate::hazard::Class;
@@ -42,6 +43,8 @@ pub(crate) enum Role {
     PathOn,
     /// See `PathOn`.
     PathOff,
+    /// It rules nothing out, and says what is likely.
+    Soft,
 }
 
 /// A step that may be taken.
@@ -65,11 +68,16 @@ pub(crate) struct Test {
     pub(crate) may_proven: Vec<u16>,
     /// For each group, the outcomes that it gives, each as likely; none where the step is idle.
     pub(crate) gives: Vec<u16>,
+    /// For each group, how likely each outcome is, where they are not alike; empty for all but soft steps.
+    pub(crate) chances: Vec<&'static [f64]>,
 }
 
 impl Test {
     /// How likely an outcome is for a group that is asked and can tell.
     pub(super) fn chance(&self, group: usize, outcome: u8) -> f64 {
+        if let Some(chances) = self.chances.get(group) {
+            return chances.get(usize::from(outcome)).copied().unwrap_or_default();
+        }
         let gives = self.gives.get(group).copied().unwrap_or_default();
         if gives >> outcome & 1 == 1 { 1.0 / f64::from(gives.count_ones()) } else { 0.0 }
     }
@@ -88,8 +96,8 @@ pub(crate) struct Problem {
     pub(crate) proven: bool,
     /// A look has ruled a motor out, so that readings can prove a path.
     pub(crate) no_motor: bool,
-    /// The metal reads open from both pins, the path proven.
-    pub(crate) metal_open: bool,
+    /// What the readings on the metal say.
+    pub(crate) metal_reads: MetalReads,
 }
 
 /// The outcomes of the steps taken so far, each plus 1; 0 is not taken.
@@ -135,6 +143,7 @@ impl Problem {
             may: of(&test.may),
             may_proven: of(&test.may_proven),
             gives: of(&test.gives),
+            chances: groups.iter().filter_map(|group| test.chances.get(*group).copied()).collect(),
             after: test.after.and_then(|(first, outcomes)| {
                 tests.iter().position(|kept| *kept == first).map(|place| (place, outcomes))
             }),

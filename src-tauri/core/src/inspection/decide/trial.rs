@@ -12,6 +12,7 @@ use crate::inspection::bank::Question;
 use crate::inspection::conflict::Possible;
 use crate::inspection::findings::Findings;
 use crate::inspection::judge::Judge;
+use crate::inspection::measured::MetalReads;
 
 /// A problem of what to ask, taken out of an inspection or made by hand.
 #[derive(Clone, Debug)]
@@ -57,6 +58,7 @@ impl Trial {
             may: step.outcomes.clone(),
             may_proven: Vec::new(),
             gives: step.outcomes.clone(),
+            chances: Vec::new(),
         };
         Self(Problem {
             groups: groups.iter().map(group).collect(),
@@ -64,7 +66,7 @@ impl Trial {
             metal: [0; 4],
             proven: false,
             no_motor: false,
-            metal_open: false,
+            metal_reads: MetalReads::Nothing,
         })
     }
 
@@ -111,7 +113,10 @@ impl Work for Optimum {
 
     fn on<const N: usize>(&mut self, view: &View<'_, N>) -> Option<f64> {
         let (told, weights, left) = view.start();
-        Search::within(view, self.0).best(&told, &weights, &left).map(|(seconds, _)| seconds)
+        Search::within(view, self.0)
+            .with_soft_steps()
+            .best(&told, &weights, &left)
+            .map(|(seconds, _)| seconds)
     }
 }
 

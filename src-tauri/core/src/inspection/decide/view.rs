@@ -11,6 +11,15 @@ pub(super) const GOOD: u8 = 0;
 pub(super) const LOAD: u8 = 1;
 pub(super) const OPEN: u8 = 2;
 
+/// Whether not all are the same.
+fn differs<'a>(mut chances: impl Iterator<Item = &'a &'static [f64]>) -> bool {
+    let first = chances.next();
+    chances.any(|chance| Some(chance) != first)
+}
+
+/// What the metal found is joined to.
+const TRACING: Role = Role::Metal(3);
+
 /// A problem ready to be searched: which groups each outcome leaves, as masks.
 pub(crate) struct View<'a, const N: usize> {
     pub(super) problem: &'a Problem,
@@ -22,6 +31,8 @@ pub(crate) struct View<'a, const N: usize> {
     path: Mask<N>,
     classes: Vec<Mask<N>>,
     values: bool,
+    /// The step that traces the metal found.
+    tracing: Option<usize>,
 }
 
 impl<'a, const N: usize> View<'a, N> {
@@ -67,6 +78,7 @@ impl<'a, const N: usize> View<'a, N> {
             path,
             classes,
             values: problem.tests.iter().any(|test| matches!(test.role, Role::Value(_))),
+            tracing: problem.tests.iter().position(|test| test.role == TRACING),
         }
     }
 
@@ -80,12 +92,13 @@ impl<'a, const N: usize> View<'a, N> {
 
     /// How many classes are left, and the most of them that one outcome of a step rules out.
     pub(super) fn settles(&self, place: usize, told: &Told, left: &Mask<N>) -> (usize, usize) {
-        let classes = self.count_classes(left);
+        let classes = self.count_classes(&self.counted(told, left));
         let outcomes = self.problem.tests.get(place).map_or(0, |test| test.outcomes);
         let left_by = (0..outcomes)
             .filter(|outcome| left.iter().any(|group| self.gives(place, group, *outcome)))
             .map(|outcome| {
-                let mut after = self.possible(&told.and(place, outcome));
+                let told = told.and(place, outcome);
+                let mut after = self.counted(&told, &self.possible(&told));
                 after.keep(left);
                 self.count_classes(&after)
             });
@@ -96,7 +109,8 @@ impl<'a, const N: usize> View<'a, N> {
         self.classes.iter().filter(|row| row.meets(left)).count()
     }
 
-    /// The groups that outcomes leave.
+    /// The groups that outcomes leave; where metal is not traced yet, with those that it leaves if it is joined
+    /// to nothing.
     pub(super) fn possible(&self, told: &Told) -> Mask<N> {
         let mut left = self.all;
         let proven = self.is_proven(told);
@@ -112,19 +126,45 @@ impl<'a, const N: usize> View<'a, N> {
             }
         }
         if metal_told {
-            let kinds = metal::left(self.digits(told), self.problem.metal_open);
-            let mut stay = Mask::EMPTY;
-            for (kind, row) in self.kinds.iter().enumerate() {
-                if kinds >> kind & 1 == 1 {
-                    stay.add(row);
-                }
+            let digits = self.digits(told);
+            let mut kinds = metal::left(digits, self.problem.metal_reads);
+            if self.is_untraced(told) {
+                let [bare, back, terminals, _] = digits;
+                let digits = [bare, back, terminals, metal::NO + 1];
+                kinds |= metal::left(digits, self.problem.metal_reads);
             }
-            left.keep(&stay);
+            left.keep(&self.of_kinds(kinds));
         }
         if proven && !self.problem.proven {
             left.keep(&self.path);
         }
         left
+    }
+
+    /// Whether metal could be traced, and nobody has said to what.
+    fn is_untraced(&self, told: &Told) -> bool {
+        let outcome = self.tracing.map(|place| told.outcome(place));
+        outcome.is_some_and(|outcome| outcome.is_none_or(|outcome| outcome == CANT_TELL))
+    }
+
+    fn of_kinds(&self, kinds: u16) -> Mask<N> {
+        let mut of = Mask::EMPTY;
+        for (kind, row) in self.kinds.iter().enumerate() {
+            if kinds >> kind & 1 == 1 {
+                of.add(row);
+            }
+        }
+        of
+    }
+
+    /// The groups that the verdict is over: metal counts as joined until it is traced.
+    pub(super) fn counted(&self, told: &Told, left: &Mask<N>) -> Mask<N> {
+        let mut counted = *left;
+        if self.is_untraced(told) {
+            let kinds = metal::left(self.digits(told), self.problem.metal_reads);
+            counted.keep(&self.of_kinds(kinds));
+        }
+        counted
     }
 
     /// What each outcome of a step leaves, by whether the path is proven.
@@ -147,7 +187,8 @@ impl<'a, const N: usize> View<'a, N> {
 
     /// The worst class among groups as things stand.
     pub(super) fn treat_as(&self, told: &Told, left: &Mask<N>) -> Class {
-        self.worst(left, if self.values { self.parts(told, false) } else { 0 })
+        let counted = self.counted(told, left);
+        self.worst(&counted, if self.values { self.parts(told, false) } else { 0 })
     }
 
     /// The worst class among groups whose parts among `good` turned out well.
@@ -201,6 +242,7 @@ impl<'a, const N: usize> View<'a, N> {
             }),
             Role::Metal(_) => self.metal_matters(place, told, left),
             Role::PathOn | Role::PathOff => self.readings_are_open(told),
+            Role::Soft => differs(left.iter().filter_map(|group| test.chances.get(group))),
             Role::Alone | Role::Reading => self.parts_some(place, told, left),
         }
     }
@@ -251,14 +293,15 @@ impl<'a, const N: usize> View<'a, N> {
             return false;
         };
         let digits = self.digits(told);
+        let found = metal::is_found(self.problem.metal);
         (0..16).filter(|kind| present >> kind & 1 == 1).any(|kind| {
-            let Some(outcome) = metal::outcome(own, kind) else { return false };
+            let Some(outcome) = metal::outcome(own, kind, found) else { return false };
             // Alone, and together with all that is open: no answer of the others lies between.
             [false, true].into_iter().any(|with_others| {
                 let mut before = digits;
                 for question in open.iter().filter(|_| with_others) {
                     if let (Some(digit), Some(told)) =
-                        (before.get_mut(*question), metal::outcome(*question, kind))
+                        (before.get_mut(*question), metal::outcome(*question, kind, found))
                     {
                         *digit = told + 1;
                     }
@@ -267,8 +310,8 @@ impl<'a, const N: usize> View<'a, N> {
                 if let Some(digit) = after.get_mut(own) {
                     *digit = outcome + 1;
                 }
-                let open = self.problem.metal_open;
-                metal::left(before, open) & present != metal::left(after, open) & present
+                let reads = self.problem.metal_reads;
+                metal::left(before, reads) & present != metal::left(after, reads) & present
             })
         })
     }

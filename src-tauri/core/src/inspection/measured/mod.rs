@@ -78,9 +78,29 @@ pub(super) fn has_no_motor(findings: &Findings) -> bool {
     !path::no_motor(findings).is_empty()
 }
 
-/// Whether the bare metal reads open from both pins in both positions of the switch, the path proven.
-pub(super) fn metal_reads_open(findings: &Findings) -> bool {
-    all_metal_reads_open(findings) && proven_path(findings).is_ok()
+/// What the readings on the bare metal say of what it is joined to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MetalReads {
+    /// Nothing.
+    Nothing,
+    /// Open from both pins in both positions of the switch, the path proven.
+    Open,
+    /// Something comes through from a pin.
+    Joined,
+}
+
+impl MetalReads {
+    /// What they say after these findings.
+    pub fn of(findings: &Findings) -> Self {
+        let through = |id| matches!(findings.readings.get(id), Some(Reading::Value(_)));
+        if PART.iter().any(through) {
+            Self::Joined
+        } else if all_metal_reads_open(findings) && proven_path(findings).is_ok() {
+            Self::Open
+        } else {
+            Self::Nothing
+        }
+    }
 }
 
 fn all_metal_reads_open(findings: &Findings) -> bool {
