@@ -58,7 +58,12 @@ pub fn inspect(bench: &mut Workbench, new: &NewUnit) -> Result<(), Problem> {
         };
         if view.question.is_none() && !also {
             also = true;
+            // Why asking stops, in the words of the tag.
+            print::text(&print::paragraph(&view.tag.next))?;
             say(bench, "guide-also")?;
+        }
+        if let (Some(_), Some(reason)) = (&view.question, &view.tag.next_reason) {
+            print::text(&print::paragraph(reason))?;
         }
         match ask(bench, &view, &question)? {
             Some(next) => view = next,

@@ -85,11 +85,15 @@ fn is_earthed(findings: &Findings, verdict: &Verdict) -> bool {
 /// A finite reading from a pin to the metal lets current through by itself, whatever the class says.
 fn leak(findings: &Findings) -> Option<Message> {
     let leak = leak_ma(findings)?;
-    Some(Message::new("permission-leak").text("current", milliamperes(leak.min(MOST_SHOWN))))
+    Some(if leak > MOST_SHOWN {
+        Message::new("permission-leak-wire")
+    } else {
+        Message::new("permission-leak").text("current", milliamperes(leak))
+    })
 }
 
-/// Beyond this a current is that of a dead short and its figure says nothing, mA.
-const MOST_SHOWN: f64 = 1e6;
+/// Beyond this, 10 A, a path is as good as a wire and its current says nothing, mA.
+const MOST_SHOWN: f64 = 1e4;
 
 /// Whether a caution beside the class says not to power it, whatever the class.
 fn is_power_forbidden(verdict: &Verdict) -> bool {

@@ -86,6 +86,7 @@ permission-no_line = Nothing in it is fed from the wall. Check its battery, or i
 permission-cautions-first = Do not power it until the cautions below are settled.
 permission-tingle = Do not power it until it is found why somebody felt a tingle: current has already gone through a person.
 permission-leak = Do not power it until that is found: the lowest reading from a supply pin to the metal alone lets { $current } through.
+permission-leak-wire = Do not power it until that is found: from a supply pin to the metal the meter reads as good as a wire.
 permission-touch_test = Do not use it: the touch test is above its limit of 0.75 V. A qualified person must find out why.
 permission-touch_tripped = Do not use it: the protection tripped when it was plugged in. A qualified person must find out why.
 permission-touch_stopped = Do not use it: a meter showed more than 30 V on its metal, and nothing has cleared that.

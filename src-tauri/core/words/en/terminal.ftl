@@ -33,7 +33,7 @@ guide-figure = Type the value as printed, such as 0.047u, 47n or 220k; put "m " 
 guide-reading = Type what the meter shows in ohms, such as 0.4, 270k or 2M2, or OL above its range; ? if you cannot take it.
 guide-rated = Type volts, hertz and watts in this order, with a - for what the plate does not give, such as 117 60 -; ? if there is none.
 guide-still-possible = Still possible: { $classes } ({ $count } arrangements)
-guide-also = Nothing more you can see from here can better the class. These answers add cautions of their own.
+guide-also = These answers add cautions of their own.
 
 demo-intro = A demonstration: an invented radio on a flea market, inspected question by question. Nothing is kept.
 demo-cover-off = At home, with the cover off:
