@@ -12,6 +12,8 @@ use rand_chacha::ChaCha8Rng;
 
 const GROUPS: usize = 10;
 const STEPS: usize = 8;
+/// As many states as there is time for.
+const LARGE_STATES: usize = 300_000;
 /// More states than ten groups and eight steps have.
 const STATES: usize = 5_000_000;
 
@@ -110,6 +112,48 @@ fn parts_of_the_bank_take_hardly_more_than_the_least() {
     );
     assert!(ratios.sum / count <= 1.02, "mean {}", ratios.sum / count);
     assert!(ratios.worst <= 1.3, "worst {}", ratios.worst);
+}
+
+/// Some groups, drawn as often as they are likely, with every step that there is.
+fn likely_part(whole: &Trial, groups: usize, seed: u64) -> Trial {
+    let weights = whole.weights();
+    let mut rng = ChaCha8Rng::seed_from_u64(seed);
+    let drawn = index::sample_weighted(&mut rng, weights.len(), |group| weights[group], groups);
+    let steps: Vec<usize> = (0..whole.size().1).collect();
+    whole.part(&drawn.expect("more groups than are drawn").into_vec(), &steps)
+}
+
+/// Larger parts with every step there is, where everybody can tell: how far any order could get beside the order
+/// of the bank. 2 in one run of all checks; `COLDCHASSIS_LARGE` sets another number.
+#[test]
+fn beside_the_order_of_the_bank_the_optimum_of_large_parts_is_shown() {
+    let wanted = asked("COLDCHASSIS_LARGE", 2);
+    let groups = asked("COLDCHASSIS_LARGE_GROUPS", 20) as usize;
+    let each = |sums: &mut [f64; 5], seed: u64| {
+        let kind = KINDS[seed as usize % KINDS.len()];
+        let findings = after_kind(kind, &[Access::CoverOff]);
+        let beliefs = Beliefs::of(&findings);
+        let whole = Trial::of(&findings, &mut Judge::of(&findings), &beliefs);
+        let part = likely_part(&whole, groups, seed).without_cant_tell();
+        let Some(least) = part.optimum(LARGE_STATES) else { return };
+        let [engine, bank, information] =
+            [Order::Engine, Order::Bank, Order::Information].map(|order| part.seconds(order));
+        assert!(engine >= least * (1.0 - 1e-9) && bank >= least * (1.0 - 1e-9));
+        for (sum, more) in sums.iter_mut().zip([1.0, least, engine, bank, information]) {
+            *sum += more;
+        }
+    };
+    let add = |sums: &mut [f64; 5], more: [f64; 5]| {
+        sums.iter_mut().zip(more).for_each(|(sum, more)| *sum += more);
+    };
+    let [count, least, engine, bank, information] = on_all_threads(wanted, each, add);
+    println!(
+        "{count} of {wanted} parts of {groups} groups: to bank: optimum {:.3}, engine {:.3}, information {:.3}",
+        least / bank,
+        engine / bank,
+        information / bank
+    );
+    assert!(count > 0.0, "none could be searched whole");
 }
 
 /// From outside the whole bank is small enough for the optimum itself.
