@@ -183,6 +183,12 @@ impl Findings {
         self.known(question).is_some_and(|answer| answer.says(id))
     }
 
+    /// Whether a question may be asked at this access and has not been.
+    pub fn may_ask(&self, question: Question) -> bool {
+        let given = question.entry().access.iter().any(|access| self.access.contains(access));
+        given && !self.answers.contains_key(&question)
+    }
+
     /// The same findings without one of them.
     #[must_use]
     pub fn without(&self, finding: Finding) -> Self {

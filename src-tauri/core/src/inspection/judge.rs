@@ -12,9 +12,6 @@ use crate::supply::Supply;
 use super::findings::Findings;
 use super::set::ArrangementSet;
 
-/// Two currents that differ by less are the same: what rounding leaves.
-const ROUNDING: f64 = 1.0 + 1e-9;
-
 /// Knows the class of every arrangement it was asked about.
 #[derive(Clone, Debug)]
 pub struct Judge {
@@ -128,10 +125,10 @@ impl Judge {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
             }
-            // Of these classes all have as many faults: only a larger current would be worse.
-            if class != Class::TwoFaults
+            // As found and live already: only a larger current would be worse.
+            if class == Class::Live
                 && let (Some(worst), Some(line)) = (worst, arrangement.line)
-                && self.at_highest.ceiling_ma(line.reach) <= worst.milliamperes * ROUNDING
+                && self.at_highest.ceiling_ma(line.reach) < worst.milliamperes
             {
                 continue;
             }

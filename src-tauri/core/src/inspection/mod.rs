@@ -48,6 +48,7 @@ pub use live_test::{
 pub use measured::{Unproven, proven_path};
 pub use overlay::{Overlay, OverlayId};
 pub use permission::{permission, standing};
+pub use reach::is_metal_found;
 pub use reason::{
     after_faults, class_inline, conflict_sentences, further_sentences, go_on, next_or_stop,
     next_reason, reason, rests_on_sentences, severity_words, shown_worst, supply_sentence,

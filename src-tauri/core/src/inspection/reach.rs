@@ -142,10 +142,15 @@ fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {
 
 /// Whether metal that can be touched was found.
 pub fn is_metal_found(findings: &Findings) -> bool {
-    let bare = findings.known(Question::BareMetal).is_some()
-        && !findings.says(Question::BareMetal, "none_anywhere");
-    bare || findings.says(Question::Terminals, "pickup_or_speaker")
+    is_bare_metal_found(findings)
+        || findings.says(Question::Terminals, "pickup_or_speaker")
         || findings.says(Question::Back, "missing")
+}
+
+/// Whether a look at every place found bare metal.
+pub fn is_bare_metal_found(findings: &Findings) -> bool {
+    findings.known(Question::BareMetal).is_some()
+        && !findings.says(Question::BareMetal, "none_anywhere")
 }
 
 /// Metal at a socket or a pickup: on the chassis or on the common, until traced.

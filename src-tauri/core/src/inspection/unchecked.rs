@@ -2,6 +2,7 @@
 
 use super::bank::{Access, Question, Role};
 use super::findings::Findings;
+use super::reach::is_bare_metal_found;
 use crate::words::Message;
 
 /// What nobody has looked at; never empty.
@@ -53,22 +54,17 @@ fn cautions_open(findings: &Findings, inside_looked: bool) -> Vec<Message> {
 
 /// One reach is judged at a time: bare metal hides what an aerial terminal beside it could carry.
 fn aerial_beside_metal(findings: &Findings) -> bool {
-    let bare = findings.known(Question::BareMetal).is_some()
-        && !findings.says(Question::BareMetal, "none_anywhere");
-    let touchable = bare || findings.says(Question::Back, "missing");
+    let touchable = is_bare_metal_found(findings) || findings.says(Question::Back, "missing");
     touchable && findings.says(Question::Terminals, "aerial_or_earth")
 }
 
 /// Bare metal counts as on the chassis until it is traced; say so where nobody has.
 fn metal_untraced(findings: &Findings) -> bool {
-    let bare = findings.known(Question::BareMetal).is_some()
-        && !findings.says(Question::BareMetal, "none_anywhere");
-    bare && findings.known(Question::MetalJoined).is_none()
+    is_bare_metal_found(findings) && findings.known(Question::MetalJoined).is_none()
 }
 
 /// The cautions of looking further that nobody has answered yet.
 pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
-    let access: Vec<Access> = findings.access.iter().copied().collect();
     // There is no cord to look at.
     let of_cord = [Question::Cord, Question::CordWires];
     let no_cord = findings.says(Question::Plug, "battery_only");
@@ -76,8 +72,7 @@ pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
         .iter()
         .copied()
         .filter(|question| question.entry().role == Role::Overlay)
-        .filter(|question| question.may_be_asked(&access))
+        .filter(|question| findings.may_ask(*question))
         .filter(|question| !(no_cord && of_cord.contains(question)))
-        .filter(|question| !findings.answers.contains_key(question))
         .collect()
 }

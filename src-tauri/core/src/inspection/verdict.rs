@@ -115,7 +115,8 @@ pub fn assess_by(
     let agree = treat_as == could_be && !possible.is_conflict();
     let (likely, classes) = likely(beliefs.weights(), &possible, judge, could_be);
     let range = (treat_as, could_be);
-    let next = decide::next(findings, &possible, judge, range, beliefs, order);
+    let next = decide::next(findings, &possible, judge, range, beliefs, order)
+        .or_else(|| decide::clearing(findings, &doubts));
     let further = match next {
         None if treat_as != could_be || decide::is_untraced(findings) => {
             further(findings, &possible, judge, beliefs)
@@ -151,7 +152,10 @@ pub fn next_step(
     judge.turn_to(findings);
     let possible = Possible::after(findings);
     let range = (judge.worst_over(&possible.considered), judge.best_over(&possible.considered));
-    decide::next(findings, &possible, judge, range, beliefs, order).map(|next| next.step)
+    let better = decide::next(findings, &possible, judge, range, beliefs, order);
+    let next = better
+        .or_else(|| decide::clearing(findings, &Doubt::about(findings, &possible, judge, range.0)));
+    next.map(|next| next.step)
 }
 
 /// What one step more of access could show; both together where neither does alone.

@@ -8,23 +8,23 @@
 
 use super::inspector::{Inspector, steps};
 use crate::inspection::{
-    Access, Beliefs, Findings, Judge, Order, Question, Role, Step, cost, next_step,
+    Access, Beliefs, Findings, Judge, Order, Question, Role, Step, cost, is_metal_found, next_step,
 };
 
 /// A set of steps, one bit each in their order.
 type Steps = u64;
 
-struct Least<'j> {
-    start: Findings,
-    all: Findings,
+struct Least<'a> {
+    start: &'a Findings,
+    /// Says the same of a step whenever it is taken.
+    inspector: &'a mut Inspector,
     steps: Vec<Step>,
-    judge: &'j mut Judge,
+    judge: &'a mut Judge,
 }
 
 /// The least time, s, for an inspector who would say this of a unit.
 pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Judge) -> f64 {
-    let access: Vec<Access> = start.access.iter().copied().collect();
-    let mut steps: Vec<Step> = steps().filter(|step| is_open(*step, start, &access)).collect();
+    let mut steps: Vec<Step> = steps().filter(|step| is_open(*step, start)).collect();
     let mut all = start.clone();
     for step in &steps {
         inspector.take(*step, &mut all);
@@ -32,9 +32,8 @@ pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Ju
     // Where no metal was found there is nothing to trace, and nobody is asked to.
     if !is_metal_found(&all) {
         steps.retain(|step| *step != Step::Ask(Question::MetalJoined));
-        all.answers.remove(&Question::MetalJoined);
     }
-    let mut least = Least { start: start.clone(), all, steps, judge };
+    let mut least = Least { start, inspector, steps, judge };
     let every = (1 << least.steps.len()) - 1;
     let mut cores: Vec<Steps> = Vec::new();
     loop {
@@ -46,23 +45,12 @@ pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Ju
     }
 }
 
-fn is_metal_found(all: &Findings) -> bool {
-    let bare = all.known(Question::BareMetal).is_some();
-    bare && !all.says(Question::BareMetal, "none_anywhere")
-        || all.says(Question::Back, "missing")
-        || all.says(Question::Terminals, "pickup_or_speaker")
-}
-
 /// What can bear on the verdict at this access and is not told yet.
-fn is_open(step: Step, start: &Findings, access: &[Access]) -> bool {
+fn is_open(step: Step, start: &Findings) -> bool {
     match step {
-        Step::Ask(question) => {
-            question.entry().role == Role::Conclusive
-                && question.may_be_asked(access)
-                && !start.answers.contains_key(&question)
-        }
-        Step::Read(_) => access.contains(&Access::CoverOff),
-        Step::Measure(_) => access.contains(&Access::Meter),
+        Step::Ask(question) => question.entry().role == Role::Conclusive && start.may_ask(question),
+        Step::Read(_) => start.access.contains(&Access::CoverOff),
+        Step::Measure(_) => start.access.contains(&Access::Meter),
     }
 }
 
@@ -77,10 +65,9 @@ impl Least<'_> {
         let mut findings = self.start.clone();
         for (place, step) in self.steps.iter().enumerate() {
             if taken >> place & 1 == 1 {
-                copy(*step, &self.all, &mut findings);
+                self.inspector.take(*step, &mut findings);
             }
         }
-        findings.meter = self.all.meter;
         let beliefs = Beliefs::of(&findings);
         next_step(&findings, self.judge, &beliefs, Order::Bank).is_none()
     }
@@ -121,31 +108,5 @@ impl Least<'_> {
             self.search(cores, taken | 1 << place, refused, best);
             refused |= 1 << place;
         }
-    }
-}
-
-fn copy(step: Step, all: &Findings, findings: &mut Findings) {
-    match step {
-        Step::Ask(question) => copy_answer(question, all, findings),
-        Step::Read(value) => {
-            if let Some(known) = all.values.get(&value) {
-                findings.values.insert(value, *known);
-            } else {
-                findings.left_open.insert(value);
-            }
-        }
-        Step::Measure(reading) => {
-            if let Some(known) = all.readings.get(&reading) {
-                findings.readings.insert(reading, *known);
-            } else {
-                findings.readings_left_open.insert(reading);
-            }
-        }
-    }
-}
-
-fn copy_answer(question: Question, all: &Findings, findings: &mut Findings) {
-    if let Some(answer) = all.answers.get(&question) {
-        findings.answers.insert(question, answer.clone());
     }
 }

@@ -13,7 +13,7 @@ use super::super::measured::{
     Given, MetalReads, OUTCOMES, PLUGS, expected, has_no_motor, has_path, proven_path, stays_read,
 };
 use super::super::prior;
-use super::super::reach::METAL;
+use super::super::reach::{METAL, is_metal_found};
 use super::super::set::ArrangementSet;
 use super::beliefs::Beliefs;
 use super::problem::{CANT_TELL, Group, Problem, Role, Test};
@@ -35,7 +35,6 @@ struct Draft {
     stays: &'static [u16],
     stays_proven: &'static [u16],
     gives: &'static [u16],
-    chances: fn(Isolation) -> &'static [f64],
 }
 
 /// What is possible and may be asked at this access.
@@ -170,23 +169,20 @@ static VALUES: LazyLock<Vec<Vec<u16>>> = LazyLock::new(|| {
 });
 
 fn drafts(findings: &Findings, proven: bool) -> Vec<Draft> {
-    let access: Vec<Access> = findings.access.iter().copied().collect();
     let questions = Question::ALL.iter().copied().filter(|question| {
-        question.entry().role == Says::Conclusive
-            && question.may_be_asked(&access)
-            && !findings.answers.contains_key(question)
+        question.entry().role == Says::Conclusive && findings.may_ask(*question)
     });
-    let found = metal::is_found(metal::digits(findings));
+    let found = is_metal_found(findings);
     let questions = questions.filter_map(|question| Draft::of_question(question, found));
     let values = ValueId::ALL.iter().copied().filter(|value| {
-        access.contains(&Access::CoverOff)
+        findings.access.contains(&Access::CoverOff)
             && !findings.values.contains_key(value)
             && !findings.left_open.contains(value)
     });
     let values = values.map(Draft::of_value);
     let readings = readings_to_take(findings);
     let readings = readings.map(|reading| Draft::of_reading(reading, findings, proven));
-    let tubes = findings.tubes.is_empty() && !findings.answers.contains_key(&Question::TubeList);
+    let tubes = findings.tubes.is_empty() && findings.may_ask(Question::TubeList);
     let tubes = tubes.then(Draft::of_tubes);
     questions.chain(values).chain(readings).chain(tubes).collect()
 }
@@ -201,7 +197,7 @@ fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_
         && (findings.says(Question::EarthLift, "absent")
             || !findings.answers.contains_key(&Question::EarthLift));
     let cover_off = findings.access.contains(&Access::CoverOff);
-    let bare = metal::is_found(metal::digits(findings));
+    let bare = is_metal_found(findings);
     ReadingId::ohmmeter().filter(move |reading| {
         let Some((pin, place)) = reading.probes() else { return false };
         named
@@ -229,7 +225,6 @@ impl Draft {
         stays: &[],
         stays_proven: &[],
         gives: &[],
-        chances: |_| &[],
     };
 
     fn of_question(question: Question, found: bool) -> Option<Self> {
@@ -259,7 +254,6 @@ impl Draft {
             role: Role::Soft,
             outcomes: prior::tube_readings(Isolation::LineTied).len() as u8,
             gives: &ISOLATIONS,
-            chances: prior::tube_readings,
             ..Self::NOTHING
         }
     }
@@ -291,7 +285,6 @@ impl Draft {
             stays: stays_read(reading, given, proven),
             stays_proven: stays_read(reading, given, true),
             gives: expected(reading),
-            ..Self::NOTHING
         }
     }
 
@@ -320,11 +313,16 @@ impl Draft {
 
     fn chances_of(&self, first: &[ArrangementId]) -> Vec<&'static [f64]> {
         let isolation = |id: &ArrangementId| Isolation::ALL.get(usize::from(at(self.gives, *id)));
-        first.iter().filter_map(isolation).map(|isolation| (self.chances)(*isolation)).collect()
+        first
+            .iter()
+            .filter_map(isolation)
+            .map(|isolation| prior::tube_readings(*isolation))
+            .collect()
     }
 
     fn test(&self, first: &[ArrangementId], beliefs: &Beliefs) -> Test {
         let cost = beliefs.cost(self.step);
+        let soft = self.role == Role::Soft;
         let of = |list: &[u16]| first.iter().map(|id| at(list, *id)).collect();
         let there = |list: &[u16]| if list.is_empty() { Vec::new() } else { of(list) };
         Test {
@@ -337,8 +335,8 @@ impl Draft {
             after: None,
             may: there(self.stays),
             may_proven: there(self.stays_proven),
-            gives: if self.role == Role::Soft { Vec::new() } else { of(self.gives) },
-            chances: if self.role == Role::Soft { self.chances_of(first) } else { Vec::new() },
+            gives: if soft { Vec::new() } else { of(self.gives) },
+            chances: if soft { self.chances_of(first) } else { Vec::new() },
         }
     }
 }

@@ -30,7 +30,7 @@ pub(super) fn ends<const N: usize>(
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
     for (told, mut groups) in read_together(view, told, hopeful) {
-        let left = view.counted(&told, &view.possible(&told));
+        let left = view.judged(&told);
         groups.retain(|group| left.has(*group));
         ends.follow(groups, 0, &left);
     }
@@ -48,7 +48,7 @@ pub(super) fn can_improve<const N: usize>(
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
     let mut ends = Ends::new(view, told, treat_as);
     for (told, mut groups) in read_together(view, told, hopeful) {
-        let left = view.counted(&told, &view.possible(&told));
+        let left = view.judged(&told);
         groups.retain(|group| left.has(*group));
         // One after the other: most often the first says it.
         for group in groups {
@@ -65,7 +65,7 @@ pub(super) fn can_improve<const N: usize>(
 pub(super) fn at_best<const N: usize>(view: &View<'_, N>, group: usize, told: &Told) -> Class {
     let mut ends = Ends::new(view, told, Class::Live);
     for (told, groups) in read_together(view, told, std::iter::once(group)) {
-        let left = view.counted(&told, &view.possible(&told));
+        let left = view.judged(&told);
         ends.follow(groups, 0, &left);
     }
     ends.ends.get(group).copied().unwrap_or(Class::Live)

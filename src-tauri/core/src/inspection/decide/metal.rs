@@ -2,7 +2,7 @@
 
 use std::sync::LazyLock;
 
-use super::super::bank::{Access, Question};
+use super::super::bank::Question;
 use super::super::findings::{Answer, Findings};
 use super::super::measured::MetalReads;
 use super::super::reach::{self, METAL};
@@ -164,8 +164,7 @@ pub(crate) fn is_untraced(findings: &Findings) -> bool {
 
 /// Whether it may be traced at this access.
 pub(super) fn may_be_traced(findings: &Findings) -> bool {
-    let access: Vec<Access> = findings.access.iter().copied().collect();
-    is_untraced(findings) && Question::MetalJoined.may_be_asked(&access)
+    findings.may_ask(Question::MetalJoined) && reach::is_metal_found(findings)
 }
 
 /// The outcome that somebody who looks gets of one of the four, where metal is `found` already or not;

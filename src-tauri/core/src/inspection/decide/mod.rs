@@ -83,7 +83,8 @@ pub struct Next {
     pub rules_out: usize,
 }
 
-/// The next step, or nothing when treat as, the first of the two classes, can no longer improve.
+/// The next step towards a better class, or nothing when treat as, the first of the two classes, can no longer
+/// improve.
 pub fn next(
     findings: &Findings,
     possible: &Possible,
@@ -99,25 +100,14 @@ pub fn next(
     let set = &possible.considered;
     let may_better = treat_as != could_be || metal::may_be_traced(findings);
     let better = may_better.then(|| build::problem(findings, set, judge, beliefs));
-    let better = better.and_then(|problem| in_room(&problem, &mut Choose(order)));
-    better.or_else(|| {
-        let step = Step::Ask(open_doubt(findings, possible, judge, treat_as)?);
-        Some(Next { step, classes: 0, rules_out: 0 })
-    })
+    better.and_then(|problem| in_room(&problem, &mut Choose(order)))
 }
 
-/// The question that clears what a kind class leaves open, where it may still be asked.
-fn open_doubt(
-    findings: &Findings,
-    possible: &Possible,
-    judge: &mut Judge,
-    treat_as: Class,
-) -> Option<Question> {
-    let access: Vec<_> = findings.access.iter().copied().collect();
-    let questions = Doubt::about(findings, possible, judge, treat_as).into_iter();
-    questions
-        .map(Doubt::cleared_by)
-        .find(|question| question.may_be_asked(&access) && !findings.answers.contains_key(question))
+/// The step that clears the first of some doubts that may still be cleared.
+pub fn clearing(findings: &Findings, doubts: &[Doubt]) -> Option<Next> {
+    let mut questions = doubts.iter().map(|doubt| doubt.cleared_by());
+    let question = questions.find(|question| findings.may_ask(*question))?;
+    Some(Next { step: Step::Ask(question), classes: 0, rules_out: 0 })
 }
 
 /// The best that treat as could become if all that may be asked at this access were answered; nothing

@@ -98,7 +98,7 @@ impl<'a, const N: usize> View<'a, N> {
             .filter(|outcome| left.iter().any(|group| self.gives(place, group, *outcome)))
             .map(|outcome| {
                 let told = told.and(place, outcome);
-                let mut after = self.counted(&told, &self.possible(&told));
+                let mut after = self.judged(&told);
                 after.keep(left);
                 self.count_classes(&after)
             });
@@ -157,14 +157,19 @@ impl<'a, const N: usize> View<'a, N> {
         of
     }
 
-    /// The groups that the verdict is over: metal counts as joined until it is traced.
-    pub(super) fn counted(&self, told: &Told, left: &Mask<N>) -> Mask<N> {
+    /// Those of some groups that the verdict is over: metal counts as joined until it is traced.
+    fn counted(&self, told: &Told, left: &Mask<N>) -> Mask<N> {
         let mut counted = *left;
         if self.is_untraced(told) {
             let kinds = metal::left(self.digits(told), self.problem.metal_reads);
             counted.keep(&self.of_kinds(kinds));
         }
         counted
+    }
+
+    /// The groups that the verdict is over after some outcomes.
+    pub(super) fn judged(&self, told: &Told) -> Mask<N> {
+        self.counted(told, &self.possible(told))
     }
 
     /// What each outcome of a step leaves, by whether the path is proven.
