@@ -45,8 +45,8 @@ const FROM_OUTSIDE: readonly Inspected[] = [
   },
   {
     unit: 'batteries only',
-    answers: { plug: ['battery_only'] },
-    asked: ['plug'],
+    answers: { plug: ['battery_only'], rating_plate: ['battery'] },
+    asked: ['plug', 'rating_plate'],
     tag: 'tag-no_line-shown',
     out: ['live', 'leaky', 'one_fault', 'two_faults'],
   },

@@ -99,7 +99,7 @@ export const EARTHED_AMPLIFIER: Unit = {
 export const PICNIC_PORTABLE: Unit = {
   name: 'Picnic portable',
   kind: 'portable_radio',
-  answers: { plug: 'battery_only' },
+  answers: { plug: 'battery_only', rating_plate: 'battery' },
 };
 
 /** Traced to the heaters only, against two answers that point to isolation. */

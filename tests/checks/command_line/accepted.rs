@@ -118,7 +118,9 @@ fn only_the_supply_is_required() {
 
 #[test]
 fn every_optional_part_of_a_verdict_has_its_promised_keys() {
-    let batteries = findings(r#""answers": {"plug": "battery_only"}"#);
+    let told = findings(r#""answers": {"plug": "battery_only"}"#);
+    assert_eq!(told["next_question"], "rating_plate", "one answer alone is checked by another");
+    let batteries = findings(r#""answers": {"plug": "battery_only", "rating_plate": "battery"}"#);
     assert_eq!(batteries["treat_as"], "no_line");
     assert_eq!(batteries["worst_touch_ma"], 0.0);
     assert!(batteries["worst_state"].is_null() && batteries["next_question"].is_null());

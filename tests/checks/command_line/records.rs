@@ -72,12 +72,12 @@ fn every_answer_given_before_the_input_ends_is_kept_and_listed() {
 #[test]
 fn an_answer_decides_the_class_that_is_listed() {
     let folder = TempDir::new().expect("a folder");
-    // The first question is the plug, its sixth answer no cord and no inlet.
-    let ran = run_in(folder.path(), &["inspect", "--record", "record"], b"6\n");
+    // The first question is the plug, its sixth answer no cord and no inlet; then the plate, which names batteries.
+    let ran = run_in(folder.path(), &["inspect", "--record", "record"], b"6\n4\n");
     worked(&ran);
     assert_eq!(title(&ran.out), "No line voltage inside: shown");
     let view = kept(&folder.path().join("record"));
-    assert_eq!(view.findings.len(), 1);
+    assert_eq!(view.findings.len(), 2);
     assert_eq!(view.findings[0].path, "answers.plug");
     let list = run_in(folder.path(), &["list", "record"], b"");
     assert!(list.out.contains("No line voltage inside: shown"), "{}", list.out);

@@ -38,7 +38,16 @@ pub fn readable(text: &str) {
 fn a_verdict_is_a_tag_with_its_class_in_words() {
     for (rest, title, signal) in [
         ("", "Treat as live: not ruled out", "DANGER"),
-        (r#", "answers": {"plug": "battery_only"}"#, "No line voltage inside: shown", "NOTICE"),
+        (
+            r#", "answers": {"plug": "battery_only", "rating_plate": "none"}"#,
+            "No line voltage inside: shown",
+            "NOTICE",
+        ),
+        (
+            r#", "answers": {"plug": "battery_only", "rating_plate": "ac_only"}"#,
+            "No line voltage inside: not shown",
+            "NOTICE",
+        ),
         (
             r#", "answers": {"plug": "two_equal_blades", "earth_wire": "on_chassis"}"#,
             "Treat as live: not ruled out",

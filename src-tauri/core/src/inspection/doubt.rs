@@ -17,6 +17,10 @@ pub enum Doubt {
     UntracedMetal,
     /// Nothing with a line side is left, but nobody has seen that there is neither cord nor inlet.
     CordNotRuledOut,
+    /// That there is neither cord nor inlet is one answer, given in a moment, and nobody has asked the plate.
+    PlateUnread,
+    /// Neither cord nor inlet was seen, and the rating plate names a line supply all the same.
+    PlateNamesLine,
     /// Nobody knows whether a switch lifts the earth; where one does, it can put the supply on the earth wire.
     EarthLift,
 }
@@ -33,11 +37,7 @@ impl Doubt {
             return Vec::new();
         }
         if treat_as == Class::NoLine {
-            return if is_without_cord(findings) {
-                Vec::new()
-            } else {
-                vec![Self::CordNotRuledOut]
-            };
+            return Self::of_no_line(findings).into_iter().collect();
         }
         let lift = findings.known(Question::EarthLift).is_none()
             && possible.considered.iter().any(|(_, a)| is_earthed_when_not_lifted(a));
@@ -47,11 +47,24 @@ impl Doubt {
             .collect()
     }
 
+    /// A single answer makes a unit one without a line side: the plate is asked beside it.
+    fn of_no_line(findings: &Findings) -> Option<Self> {
+        let plate = |answer: &&str| findings.says(Question::RatingPlate, answer);
+        if !is_without_cord(findings) {
+            Some(Self::CordNotRuledOut)
+        } else if ["ac_dc", "ac_only", "ac_dc_battery"].iter().any(plate) {
+            Some(Self::PlateNamesLine)
+        } else {
+            findings.may_ask(Question::RatingPlate).then_some(Self::PlateUnread)
+        }
+    }
+
     /// The question that clears it.
     pub const fn cleared_by(self) -> Question {
         match self {
             Self::UntracedMetal => Question::MetalJoined,
-            Self::CordNotRuledOut => Question::Plug,
+            Self::CordNotRuledOut | Self::PlateNamesLine => Question::Plug,
+            Self::PlateUnread => Question::RatingPlate,
             Self::EarthLift => Question::EarthLift,
         }
     }

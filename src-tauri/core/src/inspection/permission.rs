@@ -70,6 +70,7 @@ fn doubtful(doubt: Doubt) -> Message {
     Message::new(match doubt {
         Doubt::UntracedMetal => "permission-doubt-untraced",
         Doubt::CordNotRuledOut => "permission-doubt-cord",
+        Doubt::PlateUnread | Doubt::PlateNamesLine => "permission-doubt-plate",
         Doubt::EarthLift => "permission-doubt-lift",
     })
 }

@@ -71,6 +71,8 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
 fn without_line(findings: &Findings, verdict: &Verdict) -> &'static str {
     if verdict.doubts.contains(&Doubt::CordNotRuledOut) {
         "reason-no_line-cord"
+    } else if verdict.doubts.contains(&Doubt::PlateNamesLine) {
+        "reason-no_line-plate"
     } else if findings.says(Question::Plug, "outside_supply") {
         "reason-no_line-outside"
     } else {
@@ -195,12 +197,12 @@ fn step_words(step: Step) -> Message {
 pub fn next_reason(verdict: &Verdict) -> Option<Message> {
     let next = verdict.next?;
     let traces = next.step == Step::Ask(Question::MetalJoined);
+    if let Some(doubt) = next.clears {
+        return Some(Message::new(clears(doubt)));
+    }
     let id = match (next.classes, next.rules_out) {
         _ if matches!(next.step, Step::Read(_)) => "next-reason-figure",
         _ if next.step == Step::Ask(Question::TubeList) => "next-reason-likely",
-        (0, _) if traces => "next-reason-metal",
-        (0, _) if next.step == Step::Ask(Question::EarthLift) => "next-reason-lift",
-        (0, _) => "next-reason-cord",
         (_, 0) if traces => "next-reason-traced",
         (1, _) => "next-reason-one-class",
         (_, 0) => "next-reason-together",
@@ -213,6 +215,15 @@ pub fn next_reason(verdict: &Verdict) -> Option<Message> {
     Some(message.text("classes", classes.to_string()).text("out", next.rules_out.to_string()))
 }
 
+fn clears(doubt: Doubt) -> &'static str {
+    match doubt {
+        Doubt::UntracedMetal => "next-reason-metal",
+        Doubt::CordNotRuledOut | Doubt::PlateNamesLine => "next-reason-cord",
+        Doubt::PlateUnread => "next-reason-plate",
+        Doubt::EarthLift => "next-reason-lift",
+    }
+}
+
 fn stop_id(verdict: &Verdict) -> &'static str {
     if !verdict.conflicts.is_empty() {
         "nothing-left-conflict"
@@ -220,6 +231,7 @@ fn stop_id(verdict: &Verdict) -> &'static str {
         match doubt {
             Doubt::UntracedMetal => "nothing-left-untraced",
             Doubt::CordNotRuledOut => "nothing-left-cord",
+            Doubt::PlateUnread | Doubt::PlateNamesLine => "nothing-left-plate",
             Doubt::EarthLift => "nothing-left-lift",
         }
     } else if verdict.treat_as == verdict.could_be {

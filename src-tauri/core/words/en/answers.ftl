@@ -16,7 +16,7 @@ answer-plug-no_plug = Cord or plug cut off or missing
 answer-bare_metal-none_anywhere = None anywhere
 answer-bare_metal-screws_or_shafts = Screws, grub screws or shafts
 answer-bare_metal-panel_or_cabinet = Panel, trim, grille, turntable or cabinet
-answer-bare_metal-instrument_jack = Instrument or microphone jack
+answer-bare_metal-instrument_jack = Instrument or microphone jack, or metal held in use
 answer-bare_metal-socket_or_pickup = Another socket, a pickup or a tonearm
 
 answer-back-fitted = In place and whole

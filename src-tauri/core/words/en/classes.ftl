@@ -63,6 +63,7 @@ reason-line_on_earth = Inside, a supply conductor is joined to the earth wire. T
 reason-line_on_earth-not_ruled_out = Still possible: inside, a supply conductor is joined to the earth wire. That counts as live whatever the touch current: plugged in, it could trip the breaker or send current down the earth wire, and with the earth lost the metal can be live.
 reason-no_line = There is no cord and no inlet: nothing inside is fed from the wall. A plate-voltage battery can still give a shock.
 reason-no_line-outside = It is fed by an outside supply: nothing inside is joined to the wall. That supply is a unit of its own.
+reason-no_line-plate = No cord and no inlet were seen, but the rating plate names a supply from the wall: one of the two is wrong, or the unit was rebuilt.
 reason-no_line-cord = What was found inside fits only a unit that nothing feeds from the wall. But nobody has seen that it never had a cord or an inlet, so one wrong answer may have ruled out what it is.
 reason-behind-barrier = Nothing joined to the circuit can be touched now. Only knobs, back and covers are in the way of { $current }.
 reason-breaker-trips = In this state so much current goes to earth that the breaker trips.
@@ -94,6 +95,7 @@ permission-insulation_unearthed = Do not power it: the insulation is below the 2
 permission-insulation = Do not power it: the insulation is below 1 MΩ. A qualified person must find out why.
 permission-doubt-untraced = Do not plug it in until the bare metal is traced: if it is the circuit itself, this unit is worse than it looks.
 permission-doubt-cord = Do not plug it in: one wrong answer may hide a line side. Look again at what was found inside.
+permission-doubt-plate = Do not plug it in, or into anything, until the rating plate has been read and does not speak against it: a wall cord or an inlet may have been overlooked.
 permission-doubt-lift = Do not plug it in until you know whether a switch on it lifts the earth: one position of such a switch could put the supply on the earth wire.
 # $findings is a list of finding messages.
 permission-look-first = Before anything else, look at { $findings }.
@@ -131,6 +133,7 @@ next-reason-one-class = It can still show that the unit is better than this.
 next-reason-traced = Bare metal counts as the chassis until it is traced. If it is joined to nothing, the unit may be better than this.
 next-reason-lift = The earth wire may end at a switch. If there is one, this unit is worse than it looks.
 next-reason-cord = Nothing with a line side is left, but nobody has looked whether there is a cord or an inlet.
+next-reason-plate = One answer says that nothing in it is fed from the wall. The plate is the second witness.
 next-reason-metal = Bare metal counts as the chassis until it is traced. If it is the circuit itself, this unit is worse than it looks.
 further-cover_off = With the cover off, by somebody who may, it could turn out to be { $class }.
 further-meter = With a meter, and somebody who can use it, it could turn out to be { $class }.
@@ -142,6 +145,7 @@ nothing-left-shown = Asking stops here: the class is shown, and no other answer 
 nothing-left-untraced = Asking stops here: no other answer that you can give makes the class better, and until the bare metal is traced it may be worse.
 nothing-left-lift = Asking stops here: no other answer that you can give makes the class better, and until you know whether a switch lifts the earth it may be worse.
 nothing-left-cord = Asking stops here: nothing more can be asked, and what was found inside has to be looked at again.
+nothing-left-plate = Asking stops here: the rating plate names a supply from the wall, and no cord or inlet was seen. Look at both again, and take the answer back that was wrong.
 nothing-left-conflict = Mend the findings that cannot all be true first.
 
 ## Beside the worst current

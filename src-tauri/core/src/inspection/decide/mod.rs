@@ -81,6 +81,8 @@ pub struct Next {
     pub classes: usize,
     /// The most of them that one answer rules out; 0 where it takes others beside it.
     pub rules_out: usize,
+    /// What speaks against the class and would be settled; the answer then rules nothing out.
+    pub clears: Option<Doubt>,
 }
 
 /// The next step towards a better class, or nothing when treat as, the first of the two classes, can no longer
@@ -105,9 +107,9 @@ pub fn next(
 
 /// The step that clears the first of some doubts that may still be cleared.
 pub fn clearing(findings: &Findings, doubts: &[Doubt]) -> Option<Next> {
-    let mut questions = doubts.iter().map(|doubt| doubt.cleared_by());
-    let question = questions.find(|question| findings.may_ask(*question))?;
-    Some(Next { step: Step::Ask(question), classes: 0, rules_out: 0 })
+    let doubt = doubts.iter().find(|doubt| findings.may_ask(doubt.cleared_by()))?;
+    let step = Step::Ask(doubt.cleared_by());
+    Some(Next { step, classes: 0, rules_out: 0, clears: Some(*doubt) })
 }
 
 /// The best that treat as could become if all that may be asked at this access were answered; nothing
@@ -169,7 +171,7 @@ impl Work for Choose {
         let place = choose_at(view, &told, &weights, &left, self.0)?;
         let step = view.problem.tests.get(place)?.step;
         let (classes, rules_out) = view.settles(place, &told, &left);
-        Some(Next { step, classes, rules_out })
+        Some(Next { step, classes, rules_out, clears: None })
     }
 }
 

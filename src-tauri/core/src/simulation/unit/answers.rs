@@ -116,6 +116,10 @@ impl PhysicalUnit {
     fn bare_metal_answer(&self, rng: &mut impl Rng) -> Vec<&'static str> {
         let mut found: BTreeSet<&'static str> =
             self.bare_metal.iter().map(|metal| metal.place.answer()).collect();
+        if self.bare_metal.iter().any(|metal| metal.held) {
+            // The answer names other metal that is held in use beside the jacks.
+            found.insert("instrument_jack");
+        }
         let post = match self.aerial_post {
             Some(AerialPost::Straight(_)) => true,
             // Behind its capacitor the post has its own answer under `terminals`; some inspectors

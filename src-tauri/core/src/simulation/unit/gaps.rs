@@ -15,9 +15,6 @@ pub enum Gap {
     /// Metal on a common of its own can be touched, but what was told is only bare metal of other
     /// kinds, or a missing back: read as chassis metal alone.
     CommonUnheard,
-    /// Chassis metal is held in use, but no jack was told (not asked, or it is a control panel):
-    /// read as metal that is merely touched.
-    HandheldUnheard,
     /// Only an aerial post is joined to the line, but loose screws were told and never traced:
     /// read as chassis metal, which can be further from the line than the post.
     AerialUnheard,
@@ -61,7 +58,6 @@ impl PhysicalUnit {
         }
         let found = [
             (Gap::CommonUnheard, self.common_unheard(chosen)),
-            (Gap::HandheldUnheard, self.handheld_unheard(chosen)),
             (Gap::AerialUnheard, self.aerial_unheard(chosen)),
             (
                 Gap::LiftedLineOnEarth,
@@ -83,15 +79,6 @@ impl PhysicalUnit {
             || lists(chosen, "terminals", "pickup_or_speaker")
             || (bare && is(chosen, "metal_joined", "common"));
         self.reach() == Reach::CommonExposed && !heard && (bare || is(chosen, "back", "missing"))
-    }
-
-    fn handheld_unheard(&self, chosen: &[(String, Value)]) -> bool {
-        let bare =
-            told(chosen, "bare_metal").is_some() && !lists(chosen, "bare_metal", "none_anywhere");
-        let other = bare
-            || lists(chosen, "terminals", "pickup_or_speaker")
-            || is(chosen, "back", "missing");
-        self.reach() == Reach::Handheld && !lists(chosen, "bare_metal", "instrument_jack") && other
     }
 
     fn aerial_unheard(&self, chosen: &[(String, Value)]) -> bool {
