@@ -20,6 +20,7 @@ const COMMANDS: &[&str] = &[
     "stored_charge",
     "insulation_test",
     "touch_test",
+    "grid",
     "set_live_test",
     "withdraw",
     "set_access",

@@ -3,7 +3,7 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    ChargeView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView, QuestionView,
+    ChargeView, GridView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView, QuestionView,
     ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
 };
 use serde_json::Value;
@@ -38,6 +38,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         stored_charge,
         insulation_test,
         touch_test,
+        grid,
         set_live_test,
         withdraw,
         set_access,
@@ -155,6 +156,11 @@ fn stored_charge(desk: Desked<'_>, charge: Value) -> Answer<ChargeView> {
 #[command(async)]
 fn insulation_test(desk: Desked<'_>, inspection: Uuid) -> Answer<InsulationView> {
     desk.with(|bench| bench.insulation_test(inspection))
+}
+
+#[command(async)]
+fn grid(desk: Desked<'_>, inspection: Uuid) -> Answer<GridView> {
+    desk.with(|bench| bench.grid(inspection))
 }
 
 #[command(async)]

@@ -4,7 +4,8 @@ import type { Page } from '@playwright/test';
 
 import { expect, test } from './check';
 import { settle, show, wear } from './screen';
-import { ALL_SCREENS, type Screen } from './screens';
+import type { Screen } from './reached';
+import { ALL_SCREENS } from './screens';
 import type { Traffic } from './traffic';
 
 /** Bold colours only: the third theme is held to its contrast elsewhere. */

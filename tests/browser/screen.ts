@@ -3,7 +3,7 @@
 import { expect, type Page } from '@playwright/test';
 
 import type { Bridge } from './bridge';
-import type { Screen } from './screens';
+import type { Screen } from './reached';
 import type { Traffic } from './traffic';
 import { READING_MS, Walk } from './walk';
 

@@ -1,12 +1,12 @@
 /** Every screen and state of it that is looked at, with how to reach it. The one list for all checks. */
 
-import type { Locator, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 
 import type { Bridge } from './bridge';
+import { at, of, type Screen } from './reached';
 import {
   BACK,
   CLOSED_RADIO,
-  CONTRADICTED,
   CORD_SEEN,
   EARTHED_AMPLIFIER,
   HOT_CHASSIS,
@@ -16,42 +16,19 @@ import {
   NO_PICTURE,
   PICNIC_PORTABLE,
   PLUG,
-  READ_OTHERWISE,
   SHELF_RADIO,
   TESTABLE,
   type Unit,
 } from './units';
+import { VERDICTS } from './verdict-screens';
 import { Walk } from './walk';
 import { say, sayAnswer } from './words';
-
-export interface Screen {
-  /** Also the name of its picture. */
-  name: string;
-  /** Puts the record into the state; gives the address. */
-  reach: (bridge: Bridge) => Promise<string>;
-  /** What the finger does there first. */
-  act?: (walk: Walk, page: Page) => Promise<void>;
-  /** What is never the same twice, such as a time of day: not compared in pictures. */
-  varies?: (page: Page) => Locator;
-  /** The introduction is still to come. */
-  unwelcomed?: true;
-  /** Longer than a phone: pictured whole as well. */
-  long?: true;
-  /** Where it is not a phone's: a screen with two panes. */
-  width?: number;
-}
 
 const ALL_ACCESS = ['outside', 'cover_off', 'meter'];
 /** A new unit, nothing answered, everything allowed. */
 const NEW: Unit = { name: 'Shelf radio, brown case', place: 'Stall 14', access: ALL_ACCESS };
 /** An id of the right form that no record has. */
 const NOBODY = '00000000-0000-7000-8000-000000000000';
-
-const at = (hash: string) => () => Promise.resolve(hash);
-
-/** A screen of the inspection of a unit. */
-const of = (unit: Unit, place: string) => async (bridge: Bridge) =>
-  `#/i/${await inspect(bridge, unit)}/${place}`;
 
 const FIRST_RUN: Screen[] = [1, 2, 3].map((step) => ({
   name: `first-${step}`,
@@ -348,30 +325,6 @@ const BENCH: Screen[] = [
   },
 ];
 
-const VERDICTS: Screen[] = [
-  { name: 'verdict-live', unit: HOT_CHASSIS },
-  { name: 'verdict-live-not-ruled-out', unit: SHELF_RADIO },
-  { name: 'verdict-leaky', unit: LEAKY_AMPLIFIER },
-  { name: 'verdict-one-fault', unit: CLOSED_RADIO },
-  { name: 'verdict-two-faults', unit: EARTHED_AMPLIFIER },
-  { name: 'verdict-no-line', unit: PICNIC_PORTABLE },
-  { name: 'verdict-conflict', unit: CONTRADICTED },
-].map(({ name, unit }) => ({ name, reach: of(unit, 'verdict'), long: true }));
-
-/** What lies below the tag, where the phone is scrolled to it. */
-const below = (heading: string) => (_: Walk, page: Page) =>
-  page
-    .getByRole('heading', { level: 2, name: say(heading), exact: true })
-    .evaluate((found) => window.scrollTo(0, found.getBoundingClientRect().top + window.scrollY - 12));
-
-const VERDICT_SECTIONS: Screen[] = [
-  { name: 'verdict-stopped', reach: of(SHELF_RADIO, 'verdict'), act: below('verdict-next') },
-  { name: 'verdict-rests-on-one', reach: of(LEAKY_AMPLIFIER, 'verdict'), act: below('verdict-rests-on-one') },
-  { name: 'verdict-rests-on', reach: of(CLOSED_RADIO, 'verdict'), act: below('verdict-rests-on') },
-  { name: 'verdict-conflict-drawn', reach: of(CONTRADICTED, 'verdict'), act: below('verdict-conflicts') },
-  { name: 'verdict-conflict-reading', reach: of(READ_OTHERWISE, 'verdict'), act: below('verdict-conflicts') },
-];
-
 const REST: Screen[] = [
   { name: 'settings', reach: at('#/settings'), long: true },
   { name: 'shocked', reach: at('#/shocked'), long: true },
@@ -387,7 +340,6 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...REVIEW,
   ...BENCH,
   ...VERDICTS,
-  ...VERDICT_SECTIONS,
   ...REST,
 ];
 

@@ -12,6 +12,7 @@ use coldchassis_core::inspection::{
     TouchPosition, Trap, ValueId,
 };
 use coldchassis_core::supply::PRESETS;
+use coldchassis_core::workbench::CellLevel;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
 pub struct Expansion {
@@ -224,6 +225,7 @@ fn factors() -> Vec<Expansion> {
         of("switch_leg-{}", SwitchLeg::IDS),
         of("reach-{}", Reach::IDS),
         of("state-selector-{}", Selector::IDS),
+        of("cell-{}", CellLevel::IDS),
         // The factors that `Arrangement::contradiction` can name.
         of("takes-possible-{}", &["near_pin", "line_capacitor", "line_capacitor_class", "reach"]),
     ]

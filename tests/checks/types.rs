@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, ChargeView, Code, Entry, ExposureView, FindingView, HeaterView,
+    AnswerView, AssessView, ChargeView, Code, Entry, ExposureView, FindingView, GridView, HeaterView,
     InspectionView, InsulationView, LikelyView, NewUnit, PresetView, Problem, QuestionView,
     ReadingsView, RestsOnView, RowView, StateView, Tag, TouchTestView, TubeHit, TubeRead, UnitView,
     WorstStateView,
@@ -57,6 +57,7 @@ fn generate(folder: &Path) {
         QuestionView,
         ChargeView,
         InsulationView,
+        GridView,
         ReadingsView,
         TouchTestView,
         RestsOnView,

@@ -6,6 +6,7 @@
 mod class;
 mod exposure;
 mod grade;
+mod grid;
 mod outcome;
 mod plan;
 mod screen;
@@ -17,6 +18,7 @@ mod touch_test;
 pub use class::{Class, Severity, Signal, severity};
 pub use exposure::{Corner, Exposures, Parts};
 pub use grade::Worst;
+pub use grid::Grid;
 pub use outcome::{BREAKER_TRIPS_A, Outcome, Person, outcome};
 pub use screen::{Level, Screen};
 pub use table::{Row, Table, table, table_for};

@@ -60,6 +60,18 @@ impl Outcome {
             Self::BreakerTrips | Self::BehindBarrier => 0.0,
         }
     }
+
+    /// The worse of two: a current before a breaker that trips, and that before nothing in reach.
+    #[must_use]
+    pub const fn worse(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::Touch { milliamperes: own, .. }, Self::Touch { milliamperes, .. }) => {
+                if milliamperes > own { other } else { self }
+            }
+            (Self::Touch { .. }, _) | (_, Self::BehindBarrier) => self,
+            (_, Self::Touch { .. } | Self::BreakerTrips) => other,
+        }
+    }
 }
 
 /// The outcome of a wiring for a person who touches these nodes.
@@ -82,23 +94,17 @@ pub fn outcome(
         milliamperes: person.milliamperes(posture, node),
         open_circuit_volts: node.volts.norm(),
     };
+    let with_second = |first: Outcome, second: Option<Outcome>| second.map_or(first, |second| first.worse(second));
     let second = |posture| ports.second.as_ref().map(|node| current(posture, node));
     match touched {
         Touched::Nothing => Outcome::BehindBarrier,
         Touched::Chassis(posture) => current(posture, &ports.chassis),
         Touched::Aerial => second(Posture::Touching).unwrap_or(Outcome::BehindBarrier),
         Touched::ChassisAndAerial => {
-            worse(current(Posture::Touching, &ports.chassis), second(Posture::Touching))
+            with_second(current(Posture::Touching, &ports.chassis), second(Posture::Touching))
         }
         Touched::ChassisAndCommon => {
-            worse(current(Posture::Holding, &ports.chassis), second(Posture::Holding))
+            with_second(current(Posture::Holding, &ports.chassis), second(Posture::Holding))
         }
-    }
-}
-
-fn worse(first: Outcome, second: Option<Outcome>) -> Outcome {
-    match second {
-        Some(second) if second.milliamperes() > first.milliamperes() => second,
-        _ => first,
     }
 }

@@ -6,7 +6,7 @@
 use std::collections::HashSet;
 
 use crate::arrangement::{Arrangement, ArrangementId, COUNT, LineSide, Reach, twin};
-use crate::hazard::{Class, Exposures, Level, Parts, Screen, Worst};
+use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Worst};
 use crate::supply::Supply;
 
 use super::findings::Findings;
@@ -28,6 +28,7 @@ pub struct Judge {
     best: Vec<Option<Class>>,
     if_read: Vec<Option<Class>>,
     usual: Vec<Option<Class>>,
+    cases: Vec<Option<Worst>>,
 }
 
 impl Judge {
@@ -48,6 +49,7 @@ impl Judge {
             best: vec![None; COUNT],
             if_read: vec![None; COUNT],
             usual: vec![None; COUNT],
+            cases: vec![None; COUNT],
         }
     }
 
@@ -117,9 +119,13 @@ impl Judge {
         best
     }
 
-    /// The worst case of the worst arrangement of a set whose worst class is known.
-    pub fn worst_case(&mut self, set: &ArrangementSet, class: Class) -> Option<Worst> {
-        let mut worst: Option<Worst> = None;
+    /// The worst arrangement of a set whose worst class is known, with its worst case.
+    pub fn worst_case(
+        &mut self,
+        set: &ArrangementSet,
+        class: Class,
+    ) -> Option<(ArrangementId, Worst)> {
+        let mut worst: Option<(ArrangementId, Worst)> = None;
         let mut judged = HashSet::new();
         for (id, arrangement) in set.iter() {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
@@ -127,26 +133,35 @@ impl Judge {
             }
             // As found and live already: only a larger current would be worse.
             if class == Class::Live
-                && let (Some(worst), Some(line)) = (worst, arrangement.line)
+                && let (Some((_, worst)), Some(line)) = (worst, arrangement.line)
                 && self.at_highest.ceiling_ma(line.reach) < worst.milliamperes
             {
                 continue;
             }
-            let case = self.worst_case_of(arrangement);
-            if worst.is_none_or(|worst| case.is_worse_than(&worst)) {
-                worst = Some(case);
+            let case = self.worst_case_of(id, arrangement);
+            if worst.is_none_or(|(_, worst)| case.is_worse_than(&worst)) {
+                worst = Some((id, case));
             }
         }
         worst
     }
 
-    fn worst_case_of(&mut self, arrangement: &Arrangement) -> Worst {
-        let highest = self.at_highest.worst(arrangement);
-        if !is_earthed(arrangement) {
-            return highest;
-        }
-        let nominal = self.at_nominal.worst(arrangement);
-        if nominal.is_worse_than(&highest) { nominal } else { highest }
+    fn worst_case_of(&mut self, id: ArrangementId, arrangement: &Arrangement) -> Worst {
+        remembered(&mut self.cases, id, || {
+            let highest = self.at_highest.worst(arrangement);
+            if !is_earthed(arrangement) {
+                return highest;
+            }
+            let nominal = self.at_nominal.worst(arrangement);
+            if nominal.is_worse_than(&highest) { nominal } else { highest }
+        })
+    }
+
+    /// Every state of an arrangement with no fault and with each single one, at the worst voltage of the supply.
+    pub fn grid(&mut self, arrangement: &Arrangement) -> Grid {
+        let highest = self.at_highest.grid(arrangement);
+        // Behind an earth wire less can be worse: the breaker of the higher voltage would have tripped.
+        if is_earthed(arrangement) { highest.worse(&self.at_nominal.grid(arrangement)) } else { highest }
     }
 
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.
@@ -193,18 +208,18 @@ fn is_earthed(arrangement: &Arrangement) -> bool {
     arrangement.line.is_some_and(|line| line.cord.is_earthed())
 }
 
-fn remembered(
-    memory: &mut [Option<Class>],
+fn remembered<T: Copy>(
+    memory: &mut [Option<T>],
     id: ArrangementId,
-    work_out: impl FnOnce() -> Class,
-) -> Class {
+    work_out: impl FnOnce() -> T,
+) -> T {
     let slot = memory.get_mut(usize::from(twin(id).0));
     if let Some(Some(known)) = slot {
         return *known;
     }
-    let class = work_out();
+    let found = work_out();
     if let Some(slot) = slot {
-        *slot = Some(class);
+        *slot = Some(found);
     }
-    class
+    found
 }

@@ -109,10 +109,14 @@ pub fn supply_sentence(findings: &Findings, verdict: &Verdict) -> Option<Message
 
 /// What the worst current does to a person; nothing for a unit without a line side.
 pub fn severity_words(verdict: &Verdict) -> Option<Message> {
-    let worst = shown_worst(verdict)?;
+    shown_worst(verdict).map(|worst| severity_sentence(worst.milliamperes))
+}
+
+/// What a touch current, mA rms, does to a person.
+pub fn severity_sentence(milliamperes: f64) -> Message {
     // Hands that cannot let go make a touch long; the reference path is the one of the zones.
-    let severity = severity(worst.milliamperes, Path::LeftHandToBothFeet, LONG_TOUCH_S.value);
-    Some(Message::new(format!("severity-{}", severity.id())))
+    let severity = severity(milliamperes, Path::LeftHandToBothFeet, LONG_TOUCH_S.value);
+    Message::new(format!("severity-{}", severity.id()))
 }
 
 /// How long a touch is taken to last, s: the end of the time/current chart.

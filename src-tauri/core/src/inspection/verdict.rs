@@ -1,5 +1,6 @@
 //! The verdict: treat as, could be, likely, what it rests on, and what to ask next.
 
+use crate::arrangement::ArrangementId;
 use crate::fields::id_enum;
 use crate::hazard::{Class, Worst};
 
@@ -64,6 +65,8 @@ pub struct Verdict {
     pub likely: Option<Likely>,
     /// The worst case of the worst arrangement.
     pub worst: Worst,
+    /// The arrangement that the worst case is of; nothing where nothing is possible.
+    pub worst_of: Option<ArrangementId>,
     /// The largest current with no fault, over what is possible, mA rms; only where it leaks.
     pub as_found_ma: Option<f64>,
     /// What speaks against the class though no finding does.
@@ -123,12 +126,16 @@ pub fn assess_by(
         }
         _ => Vec::new(),
     };
+    let (worst_of, worst) = judge
+        .worst_case(set, treat_as)
+        .map_or((None, Worst::NO_LINE), |(id, worst)| (Some(id), worst));
     Verdict {
         treat_as,
         could_be,
         basis: if agree { Basis::Shown } else { Basis::NotRuledOut },
         likely,
-        worst: judge.worst_case(set, treat_as).unwrap_or(Worst::NO_LINE),
+        worst,
+        worst_of,
         as_found_ma: (treat_as == Class::Leaky).then(|| judge.leak_over(set, treat_as)),
         doubts,
         next,

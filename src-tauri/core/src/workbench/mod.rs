@@ -10,6 +10,7 @@ mod demo_units;
 mod error;
 mod file_views;
 mod finding_view;
+mod grid;
 mod heater_views;
 mod heater_words;
 mod heaters;
@@ -45,6 +46,7 @@ pub use file_views::{
     assess_file, exposure_file, person,
 };
 pub use finding_view::FindingView;
+pub use grid::{CellLevel, CellView, GridColumn, GridRow, GridView};
 pub use heater_views::{HeaterDrawing, HeaterView, NamedFigure, TubeHit, TubeRead, TubeRow};
 pub use heaters::{HeaterFigures, heater_figures};
 pub use photo_text::take_in;

@@ -36,7 +36,7 @@ pub struct Workbench {
     pub(super) store: Store,
     pub(super) around: Surroundings,
     pub(super) words: Words,
-    judge: Option<Judge>,
+    pub(super) judge: Option<Judge>,
 }
 
 impl Workbench {

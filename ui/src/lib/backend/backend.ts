@@ -4,6 +4,7 @@ import type { ChargeView } from '../types/ChargeView';
 import type { Code } from '../types/Code';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
+import type { GridView } from '../types/GridView';
 import type { InsulationView } from '../types/InsulationView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
 import type { NewUnit } from '../types/NewUnit';
@@ -62,6 +63,7 @@ export interface Backend {
   /** What a charged capacitor can do; null where nothing bleeds it. */
   storedCharge(farads: number, volts: number, bleedOhms: number | null): Promise<ChargeView>;
   insulationTest(inspection: string): Promise<InsulationView>;
+  grid(inspection: string): Promise<GridView>;
   touchTest(inspection: string): Promise<TouchTestView>;
   /** One thing of the live touch test, such as `protection` or a position's volts. */
   setLiveTest(inspection: string, part: string, value: string | number | boolean): Promise<InspectionView>;
@@ -115,6 +117,7 @@ export function backendOver(call: Call): Backend {
         charge: { farads, volts, ...(bleedOhms === null ? {} : { bleed_ohms: bleedOhms }) },
       }),
     insulationTest: (inspection) => call('insulation_test', { inspection }),
+    grid: (inspection) => call('grid', { inspection }),
     touchTest: (inspection) => call('touch_test', { inspection }),
     setLiveTest: (inspection, part, value) =>
       call('set_live_test', { inspection, part, value }),

@@ -1,0 +1,58 @@
+//! What a person receives in every state, as found and after each single fault.
+//!
+//! At the worst ends of what is known of the parts, so that no cell is kinder than the class.
+
+use crate::arrangement::{Arrangement, FaultSet, State, fault_sets, states};
+
+use super::exposure::Exposures;
+use super::outcome::Outcome;
+
+/// All states of an arrangement with no fault and with each single one.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Grid {
+    /// The states, in the design's order; none for a unit without a line side.
+    pub states: Vec<State>,
+    /// No fault first, then each fault that can happen to it.
+    pub faults: Vec<FaultSet>,
+    /// By fault, then by state.
+    pub cells: Vec<Vec<Outcome>>,
+}
+
+impl Grid {
+    /// The worse of two grids of one arrangement, cell by cell.
+    #[must_use]
+    pub fn worse(self, other: &Self) -> Self {
+        let rows = self.cells.into_iter().zip(&other.cells);
+        let cells = rows.map(|(row, more)| {
+            row.into_iter().zip(more).map(|(cell, other)| cell.worse(*other)).collect()
+        });
+        Self { cells: cells.collect(), ..self }
+    }
+}
+
+impl Exposures {
+    /// The grid of an arrangement, each cell at the ends of the parts that are worst for it.
+    pub fn grid(&mut self, arrangement: &Arrangement) -> Grid {
+        let states: Vec<State> = states(arrangement).collect();
+        let sets = fault_sets(arrangement, self.feed());
+        let faults: Vec<FaultSet> = sets.into_iter().filter(|set| set.len() < 2).collect();
+        let cells = faults
+            .iter()
+            .map(|faults| {
+                states.iter().map(|state| self.worst_outcome(arrangement, *state, *faults)).collect()
+            })
+            .collect();
+        Grid { states, faults, cells }
+    }
+
+    fn worst_outcome(
+        &mut self,
+        arrangement: &Arrangement,
+        state: State,
+        faults: FaultSet,
+    ) -> Outcome {
+        let corners: Vec<_> = self.parts().corners(arrangement).collect();
+        let outcomes = corners.into_iter().map(|at| self.outcome(arrangement, state, faults, at));
+        outcomes.reduce(Outcome::worse).unwrap_or(Outcome::BehindBarrier)
+    }
+}

@@ -1,0 +1,50 @@
+/** The verdict and what explains it. */
+
+import type { Page } from '@playwright/test';
+
+import { of, type Screen } from './reached';
+import {
+  CLOSED_RADIO,
+  CONTRADICTED,
+  EARTHED_AMPLIFIER,
+  HOT_CHASSIS,
+  LEAKY_AMPLIFIER,
+  PICNIC_PORTABLE,
+  READ_OTHERWISE,
+  SHELF_RADIO,
+} from './units';
+import type { Walk } from './walk';
+import { say } from './words';
+
+const TAGS: Screen[] = [
+  { name: 'verdict-live', unit: HOT_CHASSIS },
+  { name: 'verdict-live-not-ruled-out', unit: SHELF_RADIO },
+  { name: 'verdict-leaky', unit: LEAKY_AMPLIFIER },
+  { name: 'verdict-one-fault', unit: CLOSED_RADIO },
+  { name: 'verdict-two-faults', unit: EARTHED_AMPLIFIER },
+  { name: 'verdict-no-line', unit: PICNIC_PORTABLE },
+  { name: 'verdict-conflict', unit: CONTRADICTED },
+].map(({ name, unit }) => ({ name, reach: of(unit, 'verdict'), long: true }));
+
+/** What lies below the tag, where the phone is scrolled to it. */
+const below = (heading: string) => (_: Walk, page: Page) =>
+  page
+    .getByRole('heading', { level: 2, name: say(heading), exact: true })
+    .evaluate((found) => window.scrollTo(0, found.getBoundingClientRect().top + window.scrollY - 12));
+
+const SECTIONS: Screen[] = [
+  { name: 'verdict-stopped', reach: of(SHELF_RADIO, 'verdict'), act: below('verdict-next') },
+  { name: 'verdict-rests-on-one', reach: of(LEAKY_AMPLIFIER, 'verdict'), act: below('verdict-rests-on-one') },
+  { name: 'verdict-rests-on', reach: of(CLOSED_RADIO, 'verdict'), act: below('verdict-rests-on') },
+  { name: 'verdict-conflict-drawn', reach: of(CONTRADICTED, 'verdict'), act: below('verdict-conflicts') },
+  { name: 'verdict-conflict-reading', reach: of(READ_OTHERWISE, 'verdict'), act: below('verdict-conflicts') },
+];
+
+const GRIDS: Screen[] = [
+  { name: 'grid-live', reach: of(HOT_CHASSIS, 'grid'), long: true },
+  { name: 'grid-leaky', reach: of(LEAKY_AMPLIFIER, 'grid'), long: true },
+  { name: 'grid-one-way', reach: of(EARTHED_AMPLIFIER, 'grid'), long: true },
+  { name: 'grid-no-line', reach: of(PICNIC_PORTABLE, 'grid') },
+];
+
+export const VERDICTS: readonly Screen[] = [...TAGS, ...SECTIONS, ...GRIDS];

@@ -1,0 +1,5 @@
+/** A cell of the grid. */
+export interface Place {
+  row: number;
+  column: number;
+}
