@@ -112,8 +112,8 @@ no-shock-path = No shock path found by these checks. Not checked: { $not_checked
 # $findings and $finding are finding messages.
 conflict-intro = These findings cannot all be true. Until you mend that, the verdict is the worst that any of them leaves possible.
 conflict-look-again = Look again at { $findings }.
-rests-on-one = All of this rests on one finding, { $finding }. Look at it twice. Without it: treat as { $class }.
-rests-on = This rests on { $finding }. Without it: treat as { $class }.
+rests-on-one = All of this rests on one finding, { $finding }. Look at it twice. Without it, treat the unit as { $class }.
+rests-on = This rests on { $finding }. Without it, treat the unit as { $class }.
 not-checked-intro = Not checked:
 not-checked-inside = the inside
 not-checked-readings = anything with a meter
