@@ -39,7 +39,10 @@ impl Exposures {
         let cells = faults
             .iter()
             .map(|faults| {
-                states.iter().map(|state| self.worst_outcome(arrangement, *state, *faults)).collect()
+                states
+                    .iter()
+                    .map(|state| self.worst_outcome(arrangement, *state, *faults))
+                    .collect()
             })
             .collect();
         Grid { states, faults, cells }

@@ -66,7 +66,11 @@ impl Outcome {
     pub const fn worse(self, other: Self) -> Self {
         match (self, other) {
             (Self::Touch { milliamperes: own, .. }, Self::Touch { milliamperes, .. }) => {
-                if milliamperes > own { other } else { self }
+                if milliamperes > own {
+                    other
+                } else {
+                    self
+                }
             }
             (Self::Touch { .. }, _) | (_, Self::BehindBarrier) => self,
             (_, Self::Touch { .. } | Self::BreakerTrips) => other,
@@ -94,7 +98,9 @@ pub fn outcome(
         milliamperes: person.milliamperes(posture, node),
         open_circuit_volts: node.volts.norm(),
     };
-    let with_second = |first: Outcome, second: Option<Outcome>| second.map_or(first, |second| first.worse(second));
+    let with_second = |first: Outcome, second: Option<Outcome>| {
+        second.map_or(first, |second| first.worse(second))
+    };
     let second = |posture| ports.second.as_ref().map(|node| current(posture, node));
     match touched {
         Touched::Nothing => Outcome::BehindBarrier,

@@ -161,7 +161,11 @@ impl Judge {
     pub fn grid(&mut self, arrangement: &Arrangement) -> Grid {
         let highest = self.at_highest.grid(arrangement);
         // Behind an earth wire less can be worse: the breaker of the higher voltage would have tripped.
-        if is_earthed(arrangement) { highest.worse(&self.at_nominal.grid(arrangement)) } else { highest }
+        if is_earthed(arrangement) {
+            highest.worse(&self.at_nominal.grid(arrangement))
+        } else {
+            highest
+        }
     }
 
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.

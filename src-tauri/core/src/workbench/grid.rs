@@ -100,7 +100,8 @@ impl Workbench {
                 rows: Vec::new(),
             });
         };
-        Ok(Says { findings: &findings, verdict: &verdict, arrangement, words: &self.words }.view(&grid))
+        Ok(Says { findings: &findings, verdict: &verdict, arrangement, words: &self.words }
+            .view(&grid))
     }
 }
 
@@ -132,7 +133,8 @@ impl Says<'_> {
                 .text("count", count.to_string())
                 .text("volts", highest),
         };
-        let on_earth = self.arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
+        let on_earth =
+            self.arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
         let pairs = matches!(self.verdict.treat_as, Class::OneFault | Class::TwoFaults)
             .then(|| Message::new("grid-two-faults"));
         let notes = [Some(of), on_earth, pairs].into_iter().flatten();
