@@ -70,24 +70,24 @@ impl Judge {
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
     pub fn worst_class(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.worst, id, || self.screen.worst_class(id))
+        remembered(&mut self.worst, twin(id), || self.screen.worst_class(id))
     }
 
     /// The best class it can have: best end of its values, nominal voltage.
     pub fn best_class(&mut self, id: ArrangementId) -> Class {
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
-        remembered(&mut self.best, id, || screen.best_class(id, Level::Nominal))
+        remembered(&mut self.best, twin(id), || screen.best_class(id, Level::Nominal))
     }
 
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
-        remembered(&mut self.if_read, id, || screen.best_class(id, Level::Highest))
+        remembered(&mut self.if_read, twin(id), || screen.best_class(id, Level::Highest))
     }
 
     /// The class it has with usual values at the nominal voltage, for what is likely.
     pub fn usual_class(&mut self, id: ArrangementId) -> Class {
-        remembered(&mut self.usual, id, || self.usual_screen.best_class(id, Level::Nominal))
+        remembered(&mut self.usual, twin(id), || self.usual_screen.best_class(id, Level::Nominal))
     }
 
     /// The worst class over a set.
@@ -147,6 +147,7 @@ impl Judge {
     }
 
     fn worst_case_of(&mut self, id: ArrangementId, arrangement: &Arrangement) -> Worst {
+        // By itself: the worst case of its twin is the other way round.
         remembered(&mut self.cases, id, || {
             let highest = self.at_highest.worst(arrangement);
             if !is_earthed(arrangement) {
@@ -217,7 +218,7 @@ fn remembered<T: Copy>(
     id: ArrangementId,
     work_out: impl FnOnce() -> T,
 ) -> T {
-    let slot = memory.get_mut(usize::from(twin(id).0));
+    let slot = memory.get_mut(usize::from(id.0));
     if let Some(Some(known)) = slot {
         return *known;
     }
