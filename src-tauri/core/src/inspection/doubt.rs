@@ -5,7 +5,7 @@ use crate::hazard::Class;
 use super::bank::Question;
 use super::conflict::Possible;
 use super::evidence;
-use super::findings::{Answer, Findings};
+use super::findings::{Answer, Findings, Reading};
 use super::judge::Judge;
 use super::overlay::is_earthed_when_not_lifted;
 use super::reach;
@@ -17,7 +17,9 @@ pub enum Doubt {
     UntracedMetal,
     /// Nothing with a line side is left, but nobody has seen that there is neither cord nor inlet.
     CordNotRuledOut,
-    /// That there is neither cord nor inlet is one answer, given in a moment, and nobody has asked the plate.
+    /// Neither cord nor inlet was seen, and something was found that only a unit with one has.
+    LineSideFound,
+    /// That there is neither cord nor inlet is one answer, given in a moment, and nobody has read the plate.
     PlateUnread,
     /// Neither cord nor inlet was seen, and the rating plate names a line supply all the same.
     PlateNamesLine,
@@ -47,15 +49,23 @@ impl Doubt {
             .collect()
     }
 
-    /// A single answer makes a unit one without a line side: the plate is asked beside it.
+    /// A single answer makes a unit one without a line side: whatever else speaks of one is heard, and of a unit
+    /// that no supply feeds at all the plate is asked.
     fn of_no_line(findings: &Findings) -> Option<Self> {
         let plate = |answer: &&str| findings.says(Question::RatingPlate, answer);
+        // No battery has a frequency.
+        let names_line = ["ac_dc", "ac_only", "ac_dc_battery"].iter().any(plate)
+            || findings.rated.is_some_and(|rated| rated.hertz.is_some());
+        let alone = findings.says(Question::Plug, "battery_only");
         if !is_without_cord(findings) {
             Some(Self::CordNotRuledOut)
-        } else if ["ac_dc", "ac_only", "ac_dc_battery"].iter().any(plate) {
+        } else if speaks_of_a_line_side(findings) {
+            Some(Self::LineSideFound)
+        } else if alone && names_line {
             Some(Self::PlateNamesLine)
         } else {
-            findings.may_ask(Question::RatingPlate).then_some(Self::PlateUnread)
+            let unread = findings.known(Question::RatingPlate).is_none();
+            (alone && unread).then_some(Self::PlateUnread)
         }
     }
 
@@ -63,7 +73,7 @@ impl Doubt {
     pub const fn cleared_by(self) -> Question {
         match self {
             Self::UntracedMetal => Question::MetalJoined,
-            Self::CordNotRuledOut | Self::PlateNamesLine => Question::Plug,
+            Self::CordNotRuledOut | Self::LineSideFound | Self::PlateNamesLine => Question::Plug,
             Self::PlateUnread => Question::RatingPlate,
             Self::EarthLift => Question::EarthLift,
         }
@@ -73,6 +83,30 @@ impl Doubt {
 /// Whether a look has shown that no cord of the unit goes to the wall. A cord that was cut was a cord.
 pub fn is_without_cord(findings: &Findings) -> bool {
     ["battery_only", "outside_supply"].iter().any(|plug| findings.says(Question::Plug, plug))
+}
+
+/// Whether something was found that only a unit with a line side has: a cord, an earth wire on the chassis, a part
+/// or a conductor of the line, a way through from pins that should not be there.
+fn speaks_of_a_line_side(findings: &Findings) -> bool {
+    const SAYS: [(Question, &[&str]); 6] = [
+        (Question::AccessoryOutlet, &["present"]),
+        (Question::EarthLift, &["present"]),
+        (Question::EarthWire, &["on_chassis"]),
+        (Question::Fuse, &["pin_a_leg", "pin_b_leg"]),
+        (Question::SwitchLeg, &["pin_a", "pin_b", "both"]),
+        (Question::LineCapacitor, &["pin_a_leg", "pin_b_leg", "both_legs", "on_selector"]),
+    ];
+    // The cord of a separate supply may be judged as well.
+    let cord = [Question::Cord, Question::CordWires];
+    let outside = findings.says(Question::Plug, "outside_supply");
+    (!outside && cord.iter().any(|question| findings.known(*question).is_some()))
+        || SAYS.iter().any(|(question, answers)| {
+            answers.iter().any(|answer| findings.says(*question, answer))
+        })
+        || findings
+            .readings
+            .iter()
+            .any(|(id, reading)| id.probes().is_some() && matches!(reading, Reading::Value(_)))
 }
 
 /// Whether metal was found of which nobody knows what it is joined to, and one of the answers would be worse

@@ -48,6 +48,7 @@ pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
 pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let insulation = insulation_meaning(findings);
     [
+        (!verdict.conflicts.is_empty(), "permission-conflict"),
         (is_power_forbidden(verdict), "permission-cautions-first"),
         // Current has gone through a person: whatever explains it may not be among the answers.
         (findings.says(Question::Tingle, "reported"), "permission-tingle"),
@@ -70,7 +71,9 @@ fn doubtful(doubt: Doubt) -> Message {
     Message::new(match doubt {
         Doubt::UntracedMetal => "permission-doubt-untraced",
         Doubt::CordNotRuledOut => "permission-doubt-cord",
-        Doubt::PlateUnread | Doubt::PlateNamesLine => "permission-doubt-plate",
+        Doubt::LineSideFound => "permission-doubt-line",
+        Doubt::PlateUnread => "permission-doubt-plate-unread",
+        Doubt::PlateNamesLine => "permission-doubt-plate",
         Doubt::EarthLift => "permission-doubt-lift",
     })
 }

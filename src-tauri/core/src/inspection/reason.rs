@@ -69,10 +69,14 @@ pub fn reason(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
 }
 
 fn without_line(findings: &Findings, verdict: &Verdict) -> &'static str {
-    if verdict.doubts.contains(&Doubt::CordNotRuledOut) {
-        "reason-no_line-cord"
-    } else if verdict.doubts.contains(&Doubt::PlateNamesLine) {
-        "reason-no_line-plate"
+    let doubt = verdict.doubts.first().map(|doubt| match doubt {
+        Doubt::LineSideFound => "reason-no_line-found",
+        Doubt::PlateNamesLine => "reason-no_line-plate",
+        Doubt::PlateUnread => "reason-no_line-plate-unread",
+        Doubt::CordNotRuledOut | Doubt::UntracedMetal | Doubt::EarthLift => "reason-no_line-cord",
+    });
+    if let Some(doubt) = doubt {
+        doubt
     } else if findings.says(Question::Plug, "outside_supply") {
         "reason-no_line-outside"
     } else {
@@ -222,7 +226,8 @@ pub fn next_reason(verdict: &Verdict) -> Option<Message> {
 fn clears(doubt: Doubt) -> &'static str {
     match doubt {
         Doubt::UntracedMetal => "next-reason-metal",
-        Doubt::CordNotRuledOut | Doubt::PlateNamesLine => "next-reason-cord",
+        // The last two are there only once the plug is answered.
+        Doubt::CordNotRuledOut | Doubt::LineSideFound | Doubt::PlateNamesLine => "next-reason-cord",
         Doubt::PlateUnread => "next-reason-plate",
         Doubt::EarthLift => "next-reason-lift",
     }
@@ -235,7 +240,9 @@ fn stop_id(verdict: &Verdict) -> &'static str {
         match doubt {
             Doubt::UntracedMetal => "nothing-left-untraced",
             Doubt::CordNotRuledOut => "nothing-left-cord",
-            Doubt::PlateUnread | Doubt::PlateNamesLine => "nothing-left-plate",
+            Doubt::LineSideFound => "nothing-left-line",
+            Doubt::PlateUnread => "nothing-left-plate-unread",
+            Doubt::PlateNamesLine => "nothing-left-plate",
             Doubt::EarthLift => "nothing-left-lift",
         }
     } else if verdict.treat_as == verdict.could_be {

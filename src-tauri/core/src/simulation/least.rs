@@ -5,6 +5,13 @@
 //! can better the verdict any more. No order that has to ask first can take less. Found by cores: of
 //! the steps that a set leaves out, while asking is not over, at least one has to be taken; the cheapest
 //! set that takes one of each is the answer once asking is over after it (implicit hitting sets).
+//!
+//! Knowing beforehand where somebody will not be able to tell makes that bound too low: it simply asks
+//! something else. But nobody chooses to ask by what he cannot know yet, so over many inspections the time
+//! that a step takes in those who can tell is to that in those who cannot as `1 - c` to `c`, its rate. Time may
+//! therefore be moved from the one to the other, as penalties do (Brown, Smith and Sun, "Information relaxations
+//! and duality in stochastic dynamic programs", 2010, from memory): counted in full, divided by `1 - c`, where
+//! he can tell, and not at all where he cannot, the least stays below what any order takes, and is higher.
 
 use super::inspector::{Inspector, steps};
 use crate::inspection::{
@@ -19,11 +26,28 @@ struct Least<'a> {
     /// Says the same of a step whenever it is taken.
     inspector: &'a mut Inspector,
     steps: Vec<Step>,
+    /// What each counts.
+    seconds: Vec<f64>,
     judge: &'a mut Judge,
 }
 
+/// What a step counts in the least.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Counting {
+    /// What it takes.
+    AsItIs,
+    /// A share of what it takes moved from those who cannot tell to those who can, in percent: at 100 a step
+    /// counts nothing where nobody can tell. Below what any order takes on average, not for each inspector.
+    Moved(u8),
+}
+
 /// The least time, s, for an inspector who would say this of a unit.
-pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Judge) -> f64 {
+pub fn least_seconds(
+    start: &Findings,
+    inspector: &mut Inspector,
+    judge: &mut Judge,
+    counting: Counting,
+) -> f64 {
     let mut steps: Vec<Step> = steps().filter(|step| is_open(*step, start)).collect();
     let mut all = start.clone();
     for step in &steps {
@@ -33,7 +57,9 @@ pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Ju
     if !is_metal_found(&all) {
         steps.retain(|step| *step != Step::Ask(Question::MetalJoined));
     }
-    let mut least = Least { start, inspector, steps, judge };
+    let count = |step: &Step| counting.seconds(*step, inspector.cannot_tell(*step));
+    let seconds = steps.iter().map(count).collect();
+    let mut least = Least { start, inspector, steps, seconds, judge };
     let every = (1 << least.steps.len()) - 1;
     let mut cores: Vec<Steps> = Vec::new();
     loop {
@@ -48,16 +74,31 @@ pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Ju
 /// What can bear on the verdict at this access and is not told yet.
 fn is_open(step: Step, start: &Findings) -> bool {
     match step {
-        Step::Ask(question) => question.entry().role == Role::Conclusive && start.may_ask(question),
+        // The plate rules nothing out, and is asked all the same where a doubt hangs on it.
+        Step::Ask(question) => {
+            (question.entry().role == Role::Conclusive || question == Question::RatingPlate)
+                && start.may_ask(question)
+        }
         Step::Read(_) => start.access.contains(&Access::CoverOff),
         Step::Measure(_) => start.access.contains(&Access::Meter),
     }
 }
 
+impl Counting {
+    fn seconds(self, step: Step, cannot_tell: bool) -> f64 {
+        let cost = cost(step);
+        let Self::Moved(percent) = self else { return cost.seconds };
+        let (rate, moved) = (cost.cant_tell_rate, f64::from(percent) / 100.0);
+        // What the two count is in the mean what the step takes.
+        let cannot = cost.seconds * (1.0 - moved);
+        if cannot_tell { cannot } else { (cost.seconds - rate * cannot) / (1.0 - rate) }
+    }
+}
+
 impl Least<'_> {
     fn seconds(&self, taken: Steps) -> f64 {
-        let taken = self.steps.iter().enumerate().filter(|(place, _)| taken >> place & 1 == 1);
-        taken.map(|(_, step)| cost(*step).seconds).sum()
+        let taken = self.seconds.iter().enumerate().filter(|(place, _)| taken >> place & 1 == 1);
+        taken.map(|(_, seconds)| seconds).sum()
     }
 
     /// Whether nothing can better the verdict once these steps are taken.
