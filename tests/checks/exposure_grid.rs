@@ -1,11 +1,11 @@
 //! The grid of states and single faults against the table that `coldchassis exposure` prints, and against
 //! every end of the parts.
 
-use coldchassis_core::arrangement::{Arrangement, Fault, FaultSet, Spread, Values, all};
+use coldchassis_core::arrangement::{Arrangement, Fault, FaultSet, Spread, State, Values, all};
 use coldchassis_core::hazard::{Exposures, Grid, Outcome, Parts, table};
 use coldchassis_core::inspection::{Findings, Judge};
 use coldchassis_core::supply::Supply;
-use coldchassis_core::workbench::{ExposureView, exposure_file, person};
+use coldchassis_core::workbench::{ExposureView, StateView, exposure_file, person};
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -67,14 +67,9 @@ fn agrees(grid: &Grid, printed: &ExposureView) -> usize {
     let single = printed.rows.iter().filter(|row| row.faults.len() < 2);
     let mut seen = 0;
     for row in single {
-        let is_state = |state: &&coldchassis_core::arrangement::State| {
-            state.plug.id() == row.state.plug
-                && state.switch.id() == row.state.switch
-                && state.selector.map(|selector| selector.id()) == row.state.selector
-        };
-        let column = grid.states.iter().position(|state| is_state(&state)).expect("the state");
-        let faults: Vec<&str> = row.faults.clone();
-        let is_set = |set: &FaultSet| set.faults().map(Fault::id).collect::<Vec<_>>() == faults;
+        let is_state = |state: &State| StateView::from(*state) == row.state;
+        let column = grid.states.iter().position(is_state).expect("the state");
+        let is_set = |set: &FaultSet| set.faults().map(Fault::id).collect::<Vec<_>>() == row.faults;
         let place = grid.faults.iter().position(is_set).expect("the fault");
         let (outcome, milliamperes) = match grid.cells[place][column] {
             Outcome::Touch { milliamperes, .. } => ("touch", milliamperes),

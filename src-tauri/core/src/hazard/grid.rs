@@ -54,8 +54,8 @@ impl Exposures {
         state: State,
         faults: FaultSet,
     ) -> Outcome {
-        let corners: Vec<_> = self.parts().corners(arrangement).collect();
-        let outcomes = corners.into_iter().map(|at| self.outcome(arrangement, state, faults, at));
+        let corners = self.parts().corners(arrangement);
+        let outcomes = corners.map(|corner| self.outcome(arrangement, state, faults, corner));
         outcomes.reduce(Outcome::worse).unwrap_or(Outcome::BehindBarrier)
     }
 }

@@ -98,19 +98,16 @@ pub fn outcome(
         milliamperes: person.milliamperes(posture, node),
         open_circuit_volts: node.volts.norm(),
     };
-    let with_second = |first: Outcome, second: Option<Outcome>| {
-        second.map_or(first, |second| first.worse(second))
-    };
     let second = |posture| ports.second.as_ref().map(|node| current(posture, node));
+    let both = |posture| {
+        let chassis = current(posture, &ports.chassis);
+        second(posture).map_or(chassis, |second| chassis.worse(second))
+    };
     match touched {
         Touched::Nothing => Outcome::BehindBarrier,
         Touched::Chassis(posture) => current(posture, &ports.chassis),
         Touched::Aerial => second(Posture::Touching).unwrap_or(Outcome::BehindBarrier),
-        Touched::ChassisAndAerial => {
-            with_second(current(Posture::Touching, &ports.chassis), second(Posture::Touching))
-        }
-        Touched::ChassisAndCommon => {
-            with_second(current(Posture::Holding, &ports.chassis), second(Posture::Holding))
-        }
+        Touched::ChassisAndAerial => both(Posture::Touching),
+        Touched::ChassisAndCommon => both(Posture::Holding),
     }
 }

@@ -154,7 +154,6 @@ impl Says<'_> {
     }
 
     fn column(&self, state: State) -> GridColumn {
-        let one_way = self.arrangement.line.is_some_and(|line| !line.cord.is_reversible());
         let plug = match state.plug {
             PlugWay::First => "grid-way-first",
             PlugWay::Second => "grid-way-second",
@@ -167,7 +166,7 @@ impl Says<'_> {
             Selector::Near => "grid-ground-near",
             Selector::Far => "grid-ground-far",
         });
-        let ids = [(!one_way).then_some(plug), Some(switch), selector];
+        let ids = [(!self.verdict.worst.fits_one_way).then_some(plug), Some(switch), selector];
         let names = ids.into_iter().flatten().map(|id| self.words.say_id(id)).collect();
         GridColumn { state, names }
     }
@@ -201,11 +200,11 @@ impl Says<'_> {
     }
 
     fn sentences(&self, state: State, faults: FaultSet, outcome: Outcome) -> Vec<String> {
+        // The worst case is of this very arrangement, and says whether its plug fits one way only.
         let here = Worst {
             milliamperes: outcome.milliamperes(),
             state: Some(state),
             faults,
-            fits_one_way: self.arrangement.line.is_some_and(|line| !line.cord.is_reversible()),
             ..self.verdict.worst
         };
         let Some(state) = worst_state_sentence(&here, self.findings.supply.feed) else {

@@ -260,7 +260,6 @@ verdict-not-checked = Not checked
 grid-see = Every plug and switch position, fault by fault
 grid-title = Position by position
 grid-caption = What whoever touches the metal would get. Tap a figure.
-grid-fault = Fault
 grid-arrangement = The arrangement shown
 grid-quoted = the verdict quotes this one
 verdict-whose-body = Whose body
