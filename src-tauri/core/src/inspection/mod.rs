@@ -56,5 +56,5 @@ pub use reason::{
 };
 pub use set::ArrangementSet;
 pub use traps::{Trap, traps};
-pub use unchecked::{cautions_to_look_at, not_checked};
+pub use unchecked::{cautions_to_look_at, may_have_rating, not_checked};
 pub use verdict::{Basis, Further, Likely, RestsOn, Verdict, assess, assess_by, next_step};

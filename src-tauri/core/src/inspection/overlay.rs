@@ -129,7 +129,8 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
         OverlayId::Asbestos | OverlayId::Selenium | OverlayId::Pcb | OverlayId::Radium => {
             says(Question::Materials, id.id())
         }
-        OverlayId::WrongSupply => is_wrong_supply(findings),
+        // What is rated for a battery says nothing of the wall.
+        OverlayId::WrongSupply => some(&|a| a.line.is_some()) && is_wrong_supply(findings),
     }
 }
 

@@ -48,7 +48,8 @@ fn cautions_open(findings: &Findings, inside_looked: bool) -> Vec<Message> {
         .filter(|question| question.may_be_asked(&access))
         .filter(|question| findings.known(*question).is_none())
         .map(|question| Message::new(format!("finding-{}", question.id())));
-    let rated = findings.rated.is_none().then(|| Message::new("finding-value-rated"));
+    let unread = findings.rated.is_none() && may_have_rating(findings);
+    let rated = unread.then(|| Message::new("finding-value-rated"));
     rated.into_iter().chain(open).collect()
 }
 
@@ -65,14 +66,26 @@ fn metal_untraced(findings: &Findings) -> bool {
 
 /// The cautions of looking further that nobody has answered yet.
 pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
-    // There is no cord to look at.
-    let of_cord = [Question::Cord, Question::CordWires];
+    // A unit without a cord has none of what belongs to one.
+    let of_line =
+        [Question::Cord, Question::CordWires, Question::AccessoryOutlet, Question::Fuse];
     let no_cord = findings.says(Question::Plug, "battery_only");
     Question::ALL
         .iter()
         .copied()
         .filter(|question| question.entry().role == Role::Overlay)
         .filter(|question| findings.may_ask(*question))
-        .filter(|question| !(no_cord && of_cord.contains(question)))
+        .filter(|question| !(no_cord && of_line.contains(question)))
         .collect()
+}
+
+/// Whether there may be a rating of the supply to be read: not where there is no plate, nor on a unit without
+/// a supply.
+pub fn may_have_rating(findings: &Findings) -> bool {
+    let none = [
+        (Question::RatingPlate, "none"),
+        (Question::RatingPlate, "battery"),
+        (Question::Plug, "battery_only"),
+    ];
+    !none.iter().any(|(question, answer)| findings.says(*question, answer))
 }

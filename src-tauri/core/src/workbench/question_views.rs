@@ -8,6 +8,7 @@ use crate::arrangement::ReadingId;
 use crate::fields::FieldError;
 use crate::inspection::{
     CANT_TELL, Findings, Question, Role, Shape, Step, ValueId, cautions_to_look_at,
+    may_have_rating,
 };
 use crate::store::Finding;
 use crate::words::{Message, Words};
@@ -112,7 +113,8 @@ pub(super) fn step_view(step: Step, words: &Words) -> QuestionView {
 /// supply forbids all power.
 pub(super) fn also(findings: &Findings, kept: &[Finding], words: &Words) -> Vec<QuestionView> {
     let is_rated = |kept: &Finding| kept.key == RATED || kept.key == RATED_LEFT_OPEN;
-    let rated = (!kept.iter().any(is_rated)).then(|| rated_view(words));
+    let asked = may_have_rating(findings) && !kept.iter().any(is_rated);
+    let rated = asked.then(|| rated_view(words));
     let cautions = cautions_to_look_at(findings);
     let cautions = cautions.into_iter().map(|question| question_view(question, words));
     rated.into_iter().chain(cautions).collect()

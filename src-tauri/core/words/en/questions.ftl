@@ -13,7 +13,7 @@ question-plug-how = Look at the cord’s own plug, not at an adaptor. Hold the p
 
 question-bare_metal = Where can you touch bare metal?
 question-bare_metal-why = A shock needs metal to touch. One bare grub screw on a knob can be joined to the line.
-question-bare_metal-how = Go round the whole unit and tick each place: grub screws and shafts; screws underneath and behind; trim, grille and speaker frame; jacks and sockets; tonearm and turntable; metal cabinet. Bare metal of sockets, jacks and terminals counts. Painted metal counts too. Metal that is held or leaned on in use, such as a control panel under the hand, counts with the jacks. Answer “none” only when every place is ticked.
+question-bare_metal-how = Go round the whole unit and tick each place: grub screws and shafts; screws underneath and behind; trim, grille and speaker frame; jacks and sockets; tonearm and turntable; metal cabinet. Bare metal of sockets, jacks and terminals counts. Painted metal counts too. Metal that is held or leaned on in use, such as a control panel under the hand, counts with the jacks; a tonearm counts with the pickups. Answer “none” only when every place is ticked.
 question-bare_metal-caution = Unplug it before you put a finger on anything.
 
 place-shafts = Grub screws and shafts of the knobs
