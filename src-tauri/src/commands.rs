@@ -3,7 +3,7 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    ChargeView, GridView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView,
+    ChargeView, CircuitView, GridView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView,
     QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
 };
 use serde_json::Value;
@@ -39,6 +39,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         insulation_test,
         touch_test,
         grid,
+        circuit,
         set_live_test,
         withdraw,
         set_access,
@@ -161,6 +162,11 @@ fn insulation_test(desk: Desked<'_>, inspection: Uuid) -> Answer<InsulationView>
 #[command(async)]
 fn grid(desk: Desked<'_>, inspection: Uuid) -> Answer<GridView> {
     desk.with(|bench| bench.grid(inspection))
+}
+
+#[command(async)]
+fn circuit(desk: Desked<'_>, inspection: Uuid, at: Value) -> Answer<Option<CircuitView>> {
+    desk.with(|bench| bench.circuit(inspection, at))
 }
 
 #[command(async)]

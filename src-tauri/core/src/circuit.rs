@@ -33,6 +33,11 @@ impl Node {
         Self(number % NODES as u8)
     }
 
+    /// Its number.
+    pub const fn number(self) -> u8 {
+        self.0
+    }
+
     // The mask tells the compiler what `at` guarantees, so that no access can be out of bounds.
     const fn index(self) -> usize {
         (self.0 as usize) & (NODES - 1)

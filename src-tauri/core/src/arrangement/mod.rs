@@ -3,14 +3,17 @@
 //!
 //! Nothing here knows how anybody finds out which arrangement a unit has.
 
+mod branch;
 mod direct;
 mod factors;
 mod fault;
 mod file;
+mod part;
 mod reading;
 mod state;
 mod universe;
 mod values;
+mod way;
 mod wiring;
 
 pub use direct::{BOND_MOST, BOND_SOUND, DirectParts, MOTOR_LEAST, WIRE_LEAST, reading_range};
@@ -20,8 +23,9 @@ pub use factors::{
 };
 pub use fault::{Fault, FaultSet, fault_sets};
 pub use file::{ExposureFile, read_exposure};
+pub use part::Part;
 pub use reading::{Probe, ReadingId};
 pub use state::{PlugWay, Selector, State, Switch, states};
 pub use universe::{ArrangementId, COUNT, all, find, twin};
 pub use values::{Spread, Values, defaults};
-pub use wiring::{Ports, Touched, Wiring, touched};
+pub use wiring::{Ports, Touched, Wiring, hot_pin, touched};

@@ -9,18 +9,22 @@ use super::factors::{
     Arrangement, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
     SwitchLeg,
 };
+use super::branch::Branch;
 use super::fault::{Fault, FaultSet};
+use super::part::Part;
 use super::state::{Selector, State, Switch};
 use super::values::{Values, defaults};
 use crate::body::Posture;
 use crate::circuit::{Network, Node, Thevenin};
 
-const HOT: Node = Node::at(1);
-const NEUTRAL: Node = Node::at(2);
-const CUT_PIN: Node = Node::at(3);
-const FAR: Node = Node::at(4);
-const NEAR: Node = Node::at(5);
-const CHASSIS: Node = Node::at(6);
+pub(super) const HOT: Node = Node::at(1);
+pub(super) const NEUTRAL: Node = Node::at(2);
+pub(super) const CUT_PIN: Node = Node::at(3);
+pub(super) const FAR: Node = Node::at(4);
+pub(super) const NEAR: Node = Node::at(5);
+pub(super) const CHASSIS: Node = Node::at(6);
+/// Hangs on the common by its capacitor alone, so no network has it.
+pub(super) const AERIAL: Node = Node::at(7);
 
 /// All that a network depends on but the values of its parts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -129,7 +133,7 @@ impl Wiring {
         Isolation::ALL.get((self.0 & 7) as usize).copied().unwrap_or(Isolation::NoLine)
     }
 
-    fn common(self) -> Node {
+    pub(super) fn common(self) -> Node {
         if self.isolation().has_own_common() { NEAR } else { CHASSIS }
     }
 
@@ -208,40 +212,46 @@ impl Wiring {
         let mut net = Network::new(hertz);
         net.hold(HOT, contacts[0]);
         net.hold(NEUTRAL, contacts[1]);
-        let far = self.feed(&mut net, Leg::Far);
-        let near = self.feed(&mut net, Leg::Near);
-        self.across_the_line(&mut net, values, far, near);
-        self.to_the_chassis(&mut net, values, far, near);
-        if self.is_earthed() {
-            net.resistor(CHASSIS, Node::EARTH, values.earth_ohm);
-        }
+        self.each_branch(values, &mut |branch| branch.add_to(&mut net));
         net
     }
 
+    /// Shows every branch of the network: the one description that currents and pictures are made of.
+    pub(super) fn each_branch(self, values: &Values, show: &mut impl FnMut(Branch)) {
+        let far = self.feed(show, Leg::Far);
+        let near = self.feed(show, Leg::Near);
+        self.across_the_line(show, values, far, near);
+        self.to_the_chassis(show, values, far, near);
+        if self.is_earthed() {
+            show(Branch::resistor(Part::EarthWire, CHASSIS, Node::EARTH, values.earth_ohm));
+        }
+    }
+
     /// Pin, conductor and switch of a leg; gives the leg's own node.
-    fn feed(self, net: &mut Network, leg: Leg) -> Node {
-        let (end, switched, stray) = match leg {
-            Leg::Far => (FAR, FAR_SWITCHED, STRAY_FAR),
-            Leg::Near => (NEAR, NEAR_SWITCHED, STRAY_NEAR),
+    fn feed(self, show: &mut impl FnMut(Branch), leg: Leg) -> Node {
+        let (end, switched, stray, conductor, loose) = match leg {
+            Leg::Far => (FAR, FAR_SWITCHED, STRAY_FAR, Part::FarConductor, Part::StrayFar),
+            Leg::Near => (NEAR, NEAR_SWITCHED, STRAY_NEAR, Part::NearConductor, Part::StrayNear),
         };
-        let pin = self.pin(net, leg);
+        let pin = self.pin(show, leg);
         let switch = match (self.has(switched), self.has(SWITCHED_OFF)) {
             (false, _) => 0.0,
             (true, false) => defaults::CONDUCTOR.value,
             (true, true) => defaults::OPEN_SWITCH.value,
         };
-        net.resistor(pin, end, defaults::CONDUCTOR.value + switch);
-        self.short_if(net, stray, pin);
+        show(Branch::resistor(conductor, pin, end, defaults::CONDUCTOR.value + switch));
+        self.short_if(show, stray, loose, pin);
         end
     }
 
     /// The node of a leg's pin: its outlet contact, unless the supply's neutral is cut there.
-    fn pin(self, net: &mut Network, leg: Leg) -> Node {
+    fn pin(self, show: &mut impl FnMut(Branch), leg: Leg) -> Node {
         let is_hot = self.has(HOT_IS_NEAR) == (leg == Leg::Near);
         if is_hot {
             HOT
         } else if self.has(NEUTRAL_OPEN) {
-            net.resistor(HOT, CUT_PIN, defaults::NEUTRAL_PULL.value);
+            let pull = defaults::NEUTRAL_PULL.value;
+            show(Branch::resistor(Part::NeutralPull, HOT, CUT_PIN, pull));
             CUT_PIN
         } else {
             NEUTRAL
@@ -249,79 +259,109 @@ impl Wiring {
     }
 
     /// Heaters, plate supply or primary between the legs.
-    fn across_the_line(self, net: &mut Network, values: &Values, far: Node, near: Node) {
+    fn across_the_line(
+        self,
+        show: &mut impl FnMut(Branch),
+        values: &Values,
+        far: Node,
+        near: Node,
+    ) {
         let running = !self.has(SWITCHED_OFF);
+        let mut load = |ohms| show(Branch::resistor(Part::Load, far, near, ohms));
         if self.isolation().has_heater_string() {
             let cold = values.heater_ohm / defaults::HEATER_RATIO.value;
-            net.resistor(far, near, if running { values.heater_ohm } else { cold });
+            load(if running { values.heater_ohm } else { cold });
             if running {
-                net.resistor(far, near, values.load_ohm);
+                load(values.load_ohm);
             }
         } else {
             let off = defaults::PRIMARY_OFF.value;
-            net.resistor(far, near, if running { values.primary_ohm } else { off });
+            load(if running { values.primary_ohm } else { off });
         }
     }
 
     /// Whatever joins the legs to the chassis.
-    fn to_the_chassis(self, net: &mut Network, values: &Values, far: Node, near: Node) {
+    fn to_the_chassis(self, show: &mut impl FnMut(Branch), values: &Values, far: Node, near: Node) {
+        const NEAR_PART: Part = Part::NearChassis;
+        const FAR_PART: Part = Part::FarChassis;
+        let insulation = defaults::INSULATION.value;
         match self.isolation() {
             Isolation::LineTied | Isolation::HeaterTransformer | Isolation::Autotransformer => {
-                net.resistor(near, CHASSIS, defaults::JOINT.value);
+                show(Branch::resistor(NEAR_PART, near, CHASSIS, defaults::JOINT.value));
             }
             Isolation::LineRectified => {
-                let hot_rail = if self.has(HOT_IS_NEAR) { near } else { far };
-                net.resistor(hot_rail, CHASSIS, defaults::RECTIFIER.value);
+                let hot_is_near = self.has(HOT_IS_NEAR);
+                let (part, rail) = if hot_is_near { (NEAR_PART, near) } else { (FAR_PART, far) };
+                show(Branch::resistor(part, rail, CHASSIS, defaults::RECTIFIER.value));
             }
             Isolation::LineFloated => {
-                net.resistor(near, CHASSIS, values.network_ohm);
-                self.capacitor_or_short(net, NETWORK_SHORTED, near, values.network_farad);
+                show(Branch::resistor(NEAR_PART, near, CHASSIS, values.network_ohm));
+                let farads = values.network_farad;
+                self.capacitor_or_short(show, NETWORK_SHORTED, NEAR_PART, near, farads);
             }
             Isolation::LineInsulated => {
-                net.resistor(near, CHASSIS, defaults::INSULATION.value);
-                net.capacitor(near, CHASSIS, defaults::STRAY.value);
-                self.short_if(net, BREAKDOWN, near);
+                show(Branch::resistor(NEAR_PART, near, CHASSIS, insulation));
+                show(Branch::capacitor(NEAR_PART, near, CHASSIS, defaults::STRAY.value));
+                self.short_if(show, BREAKDOWN, NEAR_PART, near);
             }
             Isolation::Isolating => {
-                net.capacitor(far, CHASSIS, values.winding_farad);
-                net.capacitor(near, CHASSIS, values.winding_farad);
-                net.resistor(far, CHASSIS, defaults::INSULATION.value);
-                self.short_if(net, BREAKDOWN, far);
+                show(Branch::capacitor(FAR_PART, far, CHASSIS, values.winding_farad));
+                show(Branch::capacitor(NEAR_PART, near, CHASSIS, values.winding_farad));
+                show(Branch::resistor(FAR_PART, far, CHASSIS, insulation));
+                self.short_if(show, BREAKDOWN, FAR_PART, far);
             }
             Isolation::NoLine => {}
         }
-        self.line_capacitors(net, values, far, near);
+        self.line_capacitors(show, values, far, near);
     }
 
-    fn line_capacitors(self, net: &mut Network, values: &Values, far: Node, near: Node) {
-        let usual = if self.has(CLASS_Y) { defaults::CLASS_Y } else { defaults::LINE_CAPACITOR };
-        let farads = values.line_capacitor_farad.unwrap_or(usual.value);
+    fn line_capacitors(
+        self,
+        show: &mut impl FnMut(Branch),
+        values: &Values,
+        far: Node,
+        near: Node,
+    ) {
+        let farads = self.line_capacitor_farads(values);
         if self.has(NEAR_CAPACITOR) {
-            self.capacitor_or_short(net, NEAR_SHORTED, near, farads);
+            self.capacitor_or_short(show, NEAR_SHORTED, Part::NearCapacitor, near, farads);
         }
         if self.has(FAR_CAPACITOR) {
-            self.capacitor_or_short(net, FAR_SHORTED, far, farads);
+            self.capacitor_or_short(show, FAR_SHORTED, Part::FarCapacitor, far, farads);
         }
+    }
+
+    /// What a line capacitor is taken to have, F.
+    pub fn line_capacitor_farads(self, values: &Values) -> f64 {
+        let usual = if self.has(CLASS_Y) { defaults::CLASS_Y } else { defaults::LINE_CAPACITOR };
+        values.line_capacitor_farad.unwrap_or(usual.value)
     }
 
     /// A capacitor to the chassis; shorted, it is a short and no capacitor.
-    fn capacitor_or_short(self, net: &mut Network, shorted: u32, node: Node, farads: f64) {
-        if self.has(shorted) {
-            net.resistor(node, CHASSIS, defaults::SHORT.value);
+    fn capacitor_or_short(
+        self,
+        show: &mut impl FnMut(Branch),
+        shorted: u32,
+        part: Part,
+        node: Node,
+        farads: f64,
+    ) {
+        show(if self.has(shorted) {
+            Branch::resistor(part, node, CHASSIS, defaults::SHORT.value)
         } else {
-            net.capacitor(node, CHASSIS, farads);
-        }
+            Branch::capacitor(part, node, CHASSIS, farads)
+        });
     }
 
-    fn short_if(self, net: &mut Network, flag: u32, node: Node) {
+    fn short_if(self, show: &mut impl FnMut(Branch), flag: u32, part: Part, node: Node) {
         if self.has(flag) {
-            net.resistor(node, CHASSIS, defaults::SHORT.value);
+            show(Branch::resistor(part, node, CHASSIS, defaults::SHORT.value));
         }
     }
 }
 
 /// The pin on the hot contact once the outlet's faults are counted.
-fn hot_pin(state: State, faults: FaultSet) -> NearPin {
+pub fn hot_pin(state: State, faults: FaultSet) -> NearPin {
     match (state.hot_pin(), faults.has(Fault::OutletReversed)) {
         (pin, false) => pin,
         (NearPin::A, true) => NearPin::B,

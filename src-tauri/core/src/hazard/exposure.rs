@@ -209,6 +209,21 @@ impl Exposures {
         &self.parts
     }
 
+    /// The voltages of the hot and the neutral contact, V rms.
+    pub(super) const fn contacts(&self) -> [f64; 2] {
+        self.contacts
+    }
+
+    /// The supply's frequency, Hz.
+    pub(super) const fn hertz(&self) -> f64 {
+        self.hertz
+    }
+
+    /// Who touches.
+    pub(super) const fn person(&self) -> &Person {
+        &self.person
+    }
+
     /// Which contacts are hot.
     pub const fn feed(&self) -> Feed {
         self.feed

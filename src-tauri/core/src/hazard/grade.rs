@@ -78,6 +78,28 @@ impl Exposures {
         pair.as_worst(Class::from_margin(margin, as_found_ma), margin)
     }
 
+    /// The class of an arrangement that has these faults already: at the worst corner, counting further ones.
+    pub fn class_with(&mut self, arrangement: &Arrangement, faults: FaultSet) -> Class {
+        let [single, _] = sets_by_size(arrangement, self.feed());
+        let one_more: Vec<FaultSet> = single
+            .iter()
+            .flat_map(|set| set.faults())
+            .filter(|fault| !faults.has(*fault))
+            .map(|fault| faults.with(fault))
+            .collect();
+        let corners = self.parts().corners(arrangement);
+        let classes = corners.map(|corner| {
+            let as_found_ma = self.largest(arrangement, corner, &[faults]).milliamperes;
+            if arrangement.is_line_on_earth() || as_found_ma >= LET_GO_MA.value {
+                return Class::Live;
+            }
+            let more = self.largest(arrangement, corner, &one_more).milliamperes;
+            let margin = if more >= LET_GO_MA.value { 1 } else { 2 };
+            Class::from_margin(margin, as_found_ma)
+        });
+        classes.reduce(Class::worse).unwrap_or(Class::NoLine)
+    }
+
     fn largest(&mut self, arrangement: &Arrangement, corner: Corner, sets: &[FaultSet]) -> Largest {
         let mut largest = Largest { milliamperes: -1.0, state: None, faults: FaultSet::NONE };
         for state in states(arrangement) {

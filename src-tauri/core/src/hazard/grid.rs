@@ -41,21 +41,10 @@ impl Exposures {
             .map(|faults| {
                 states
                     .iter()
-                    .map(|state| self.worst_outcome(arrangement, *state, *faults))
+                    .map(|state| self.worst_corner(arrangement, *state, *faults).0)
                     .collect()
             })
             .collect();
         Grid { states, faults, cells }
-    }
-
-    fn worst_outcome(
-        &mut self,
-        arrangement: &Arrangement,
-        state: State,
-        faults: FaultSet,
-    ) -> Outcome {
-        let corners = self.parts().corners(arrangement);
-        let outcomes = corners.map(|corner| self.outcome(arrangement, state, faults, corner));
-        outcomes.reduce(Outcome::worse).unwrap_or(Outcome::BehindBarrier)
     }
 }

@@ -14,6 +14,7 @@ mod table;
 mod touch;
 mod touch_range;
 mod touch_test;
+mod way;
 
 pub use class::{Class, Severity, Signal, severity};
 pub use exposure::{Corner, Exposures, Parts};
@@ -27,3 +28,4 @@ pub use touch_range::{TouchRange, TouchRanges, touch_ranges};
 pub use touch_test::{
     STOP_VOLTS, TestedMetal, TouchReading, implied_farads, touch_test, volts_through,
 };
+pub use way::Way;

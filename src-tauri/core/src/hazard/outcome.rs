@@ -5,7 +5,7 @@ use crate::body::{Body, Impedance, Path, Posture};
 use crate::circuit::Thevenin;
 use crate::figure::{Figure, Mark, Source};
 
-use super::touch::touch_amperes;
+use super::touch::{touch_amperes, touch_ohms};
 
 /// Current in the earth path from which a branch breaker is taken to trip at once, A.
 pub const BREAKER_TRIPS_A: Figure = Figure::new(150.0, "A", Source::Model, Mark::Assumption);
@@ -26,6 +26,12 @@ impl Person {
     pub(super) fn milliamperes(&self, posture: Posture, node: &Thevenin) -> f64 {
         let path = self.path.unwrap_or(posture.worst_path());
         1e3 * touch_amperes(&self.impedance, path.impedance_factor().value, node)
+    }
+
+    /// What this person puts between the node and earth, Ω.
+    pub(super) fn ohms(&self, posture: Posture, node: &Thevenin) -> f64 {
+        let path = self.path.unwrap_or(posture.worst_path());
+        touch_ohms(&self.impedance, path.impedance_factor().value, node)
     }
 }
 

@@ -19,6 +19,13 @@ pub fn touch_amperes(body: &Impedance, factor: f64, source: &Thevenin) -> f64 {
     if open == 0.0 || source.ohms.re.is_infinite() {
         return 0.0;
     }
+    let ohms = touch_ohms(body, factor, source);
+    open / (source.ohms.re + ohms).hypot(source.ohms.im)
+}
+
+/// What a person puts between the port and earth there, Ω.
+pub(super) fn touch_ohms(body: &Impedance, factor: f64, source: &Thevenin) -> f64 {
+    let open = source.volts.norm();
     let (mut low, mut high) = (0.0, open);
     let mut volts = open;
     for _ in 0..STEPS {
@@ -42,8 +49,7 @@ pub fn touch_amperes(body: &Impedance, factor: f64, source: &Thevenin) -> f64 {
         let next = volts - error / (divided_slope - 1.0);
         volts = if next > low && next < high { next } else { f64::midpoint(low, high) };
     }
-    let resistance = source.ohms.re + factor * body.ohms(volts);
-    open / resistance.hypot(source.ohms.im)
+    factor * body.ohms(volts)
 }
 
 #[cfg(test)]

@@ -5,8 +5,10 @@
 
 use std::collections::HashSet;
 
-use crate::arrangement::{Arrangement, ArrangementId, COUNT, LineSide, Reach, twin};
-use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Worst};
+use crate::arrangement::{
+    Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, twin,
+};
+use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Way, Worst};
 use crate::supply::Supply;
 
 use super::findings::Findings;
@@ -164,6 +166,28 @@ impl Judge {
         // Behind an earth wire less can be worse: the breaker of the higher voltage would have tripped.
         if is_earthed(arrangement) {
             highest.worse(&self.at_nominal.grid(arrangement))
+        } else {
+            highest
+        }
+    }
+
+    /// The way of the current in one state with some faults, at the worst voltage of the supply; nothing for a
+    /// unit without a line side.
+    pub fn way(&mut self, arrangement: &Arrangement, state: State, faults: FaultSet) -> Option<Way> {
+        let highest = self.at_highest.way(arrangement, state, faults)?;
+        if !is_earthed(arrangement) {
+            return Some(highest);
+        }
+        let nominal = self.at_nominal.way(arrangement, state, faults)?;
+        let worse = highest.outcome.worse(nominal.outcome);
+        Some(if worse == highest.outcome { highest } else { nominal })
+    }
+
+    /// The class of an arrangement that has these faults already.
+    pub fn class_with(&mut self, arrangement: &Arrangement, faults: FaultSet) -> Class {
+        let highest = self.at_highest.class_with(arrangement, faults);
+        if is_earthed(arrangement) {
+            highest.worse(self.at_nominal.class_with(arrangement, faults))
         } else {
             highest
         }

@@ -105,11 +105,12 @@ impl Workbench {
     }
 }
 
-struct Says<'a> {
-    findings: &'a Findings,
-    verdict: &'a Verdict,
-    arrangement: &'a Arrangement,
-    words: &'a Words,
+/// Says what the cells of an arrangement come to.
+pub(super) struct Says<'a> {
+    pub(super) findings: &'a Findings,
+    pub(super) verdict: &'a Verdict,
+    pub(super) arrangement: &'a Arrangement,
+    pub(super) words: &'a Words,
 }
 
 impl Says<'_> {
@@ -185,7 +186,7 @@ impl Says<'_> {
         }
     }
 
-    fn cell(&self, state: State, faults: FaultSet, outcome: Outcome) -> CellView {
+    pub(super) fn cell(&self, state: State, faults: FaultSet, outcome: Outcome) -> CellView {
         let level = level(outcome);
         let worst = &self.verdict.worst;
         let current = outcome.milliamperes();

@@ -4,6 +4,9 @@
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
 mod bench_test_views;
+mod circuit;
+mod circuit_place;
+mod circuit_walk;
 mod commands;
 mod demo;
 mod demo_units;
@@ -38,6 +41,8 @@ pub use bench_test_views::{
     ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
     TouchTestView,
 };
+pub use circuit::{CircuitView, FaultChoice, Flips, PartLabel};
+pub use circuit_walk::WalkStep;
 pub use commands::NewUnit;
 pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};

@@ -7,6 +7,7 @@ takes-an-object = takes an object of named fields
 takes-required = is missing and has to be given
 takes-known-keys = is not a field here; the fields are { $keys }
 takes-one-of = takes one of { $ids }
+takes-state-of-arrangement = takes a position of plug, switch and ground switch that this unit can have
 takes-list-of = takes a list of { $ids }
 takes-some-of = takes a list of one or more of { $ids }, or "cant_tell"
 takes-alone = takes { $id } only when nothing else is in the list

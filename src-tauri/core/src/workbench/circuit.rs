@@ -1,0 +1,244 @@
+//! The picture of one arrangement in one state: its parts, the way of the current, what may be turned and broken.
+
+use serde::Serialize;
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::circuit_place::{Place, read_place};
+use super::circuit_walk::{WalkStep, walk};
+use super::error::Problem;
+use super::grid::{CellLevel, Says};
+use super::session::Workbench;
+use crate::arrangement::{
+    Arrangement, Cord, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, LineSide,
+    NearPin, Part, Reach, State, SwitchLeg, Values, all, hot_pin,
+};
+use crate::hazard::{Class, Outcome, Way};
+use crate::inspection::Judge;
+use crate::words::{Message, Words, farads, ohms, volts};
+
+/// A fault that can happen to it.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct FaultChoice {
+    /// Which.
+    pub fault: Fault,
+    /// Its name.
+    pub name: String,
+    /// What it does.
+    pub what: String,
+    /// Whether it is shown now.
+    pub on: bool,
+}
+
+/// What can be turned.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+pub struct Flips {
+    /// The plug goes in both ways round.
+    pub plug: bool,
+    /// There is a switch in the line.
+    pub switch: bool,
+    /// There is a switch that chooses the leg of the line capacitor.
+    pub selector: bool,
+}
+
+/// What is written beside a part.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+pub struct PartLabel {
+    /// The part.
+    pub part: Part,
+    /// Its value.
+    pub text: String,
+}
+
+/// The circuit picture.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct CircuitView {
+    /// What stands between the supply and the common.
+    pub isolation: Isolation,
+    /// The plug and its earth pin.
+    pub cord: Cord,
+    /// Which pin feeds the near leg.
+    pub near_pin: NearPin,
+    /// Where a line capacitor goes from.
+    pub line_capacitor: LineCapacitor,
+    /// Its class.
+    pub line_capacitor_class: LineCapacitorClass,
+    /// The legs that the switch opens.
+    pub switch_leg: SwitchLeg,
+    /// What can be touched.
+    pub reach: Reach,
+    /// Plug, switch and ground switch.
+    pub state: State,
+    /// The faults that are shown.
+    pub faults: Vec<Fault>,
+    /// What can be turned.
+    pub flips: Flips,
+    /// The faults that can happen to it.
+    pub choices: Vec<FaultChoice>,
+    /// The pin on the hot contact, the faults of the outlet counted.
+    pub hot_pin: NearPin,
+    /// What the hand is on; nothing where nothing joined to the circuit can be touched.
+    pub touched: Option<Part>,
+    /// The parts that the current passes, from the outlet on.
+    pub path: Vec<Part>,
+    /// How much it is.
+    pub level: CellLevel,
+    /// The same in a word or two.
+    pub word: String,
+    /// The touch current; nothing where nobody is in a circuit.
+    pub figure: Option<String>,
+    /// What the metal, or what is behind it, is at with nobody touching it.
+    pub volts: String,
+    /// What happens, in sentences.
+    pub sentences: Vec<String>,
+    /// What the arrangement is called with these faults, whatever the state.
+    pub class_label: String,
+    /// Its class.
+    pub class: Class,
+    /// The values of its parts.
+    pub labels: Vec<PartLabel>,
+    /// The whole picture in sentences.
+    pub described: String,
+    /// States that teach why.
+    pub walk: Vec<WalkStep>,
+}
+
+impl Workbench {
+    /// The worst arrangement that an inspection leaves, in one state with some faults; in the one that the
+    /// verdict quotes where none is given. Nothing for a unit without a line side.
+    ///
+    /// # Errors
+    /// There is no such inspection, the state or a fault is none of this arrangement's, or the record cannot be
+    /// read.
+    pub fn circuit(&mut self, inspection: Uuid, at: Value) -> Result<Option<CircuitView>, Problem> {
+        let (inspection, unit) = self.find(inspection)?;
+        let findings = self.read(&inspection, &unit)?;
+        let verdict = self.verdict_on(&findings);
+        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
+        let found = verdict.worst_of.and_then(|id| all().get(usize::from(id.0)));
+        let Some((arrangement, line)) = found.and_then(|of| of.line.map(|line| (of, line))) else {
+            return Ok(None);
+        };
+        let place = read_place(at, arrangement, findings.supply.feed)?;
+        let quoted = verdict.worst.state.map(|state| Place { state, faults: verdict.worst.faults });
+        let Some(place) = place.or(quoted) else { return Ok(None) };
+        let says = Says { findings: &findings, verdict: &verdict, arrangement, words: &self.words };
+        Ok(Picture { judge, says, arrangement, line }.view(place))
+    }
+}
+
+struct Picture<'a> {
+    judge: &'a mut Judge,
+    says: Says<'a>,
+    arrangement: &'a Arrangement,
+    line: LineSide,
+}
+
+impl Picture<'_> {
+    fn view(self, place: Place) -> Option<CircuitView> {
+        let Place { state, faults } = place;
+        let way = self.judge.way(self.arrangement, state, faults)?;
+        let class = self.judge.class_with(self.arrangement, faults);
+        let cell = self.says.cell(state, faults, way.outcome);
+        let words = self.says.words;
+        let choices = self.choices(faults);
+        let walk = walk(self.judge, &self.says);
+        let line = self.line;
+        Some(CircuitView {
+            isolation: self.arrangement.isolation,
+            cord: line.cord,
+            near_pin: line.near_pin,
+            line_capacitor: line.line_capacitor,
+            line_capacitor_class: line.line_capacitor_class,
+            switch_leg: line.switch_leg,
+            reach: line.reach,
+            state,
+            faults: faults.faults().collect(),
+            flips: Flips {
+                plug: line.cord.is_reversible(),
+                switch: line.switch_leg != SwitchLeg::None,
+                selector: line.line_capacitor == LineCapacitor::Selector,
+            },
+            choices,
+            hot_pin: hot_pin(state, faults),
+            touched: way.touched,
+            level: cell.level,
+            word: cell.word,
+            figure: cell.figure,
+            volts: volts(at_volts(&way)),
+            described: describe(&self.says, &way, &cell.sentences),
+            sentences: with_barrier(words, &way, cell.sentences),
+            class_label: words.say(&Message::new(format!("class-{}", class.id()))),
+            class,
+            labels: labels(self.arrangement, &line, &way.values),
+            path: way.parts,
+            walk,
+        })
+    }
+
+    fn choices(&self, faults: FaultSet) -> Vec<FaultChoice> {
+        let words = self.says.words;
+        let existing = Fault::ALL
+            .iter()
+            .filter(|fault| fault.exists(self.arrangement, self.says.findings.supply.feed));
+        let choice = |fault: &Fault| FaultChoice {
+            fault: *fault,
+            name: words.say(&Message::new(format!("fault-{}", fault.id()))),
+            what: words.say(&Message::new(format!("fault-{}-what", fault.id()))),
+            on: faults.has(*fault),
+        };
+        existing.map(choice).collect()
+    }
+}
+
+/// What the metal that is touched is at, V rms; behind a barrier, what the chassis is at.
+const fn at_volts(way: &Way) -> f64 {
+    match way.outcome {
+        Outcome::Touch { open_circuit_volts, .. } => open_circuit_volts,
+        Outcome::BreakerTrips | Outcome::BehindBarrier => way.chassis_volts,
+    }
+}
+
+/// The sentences of the cell; behind a barrier, also what is behind it.
+fn with_barrier(words: &Words, way: &Way, mut sentences: Vec<String>) -> Vec<String> {
+    if way.outcome == Outcome::BehindBarrier {
+        let behind = Message::new("circuit-behind").text("volts", volts(way.chassis_volts));
+        sentences.push(words.say(&behind));
+    }
+    sentences
+}
+
+/// The picture in words: what it is built like, what happens, and by which way.
+fn describe(says: &Says<'_>, way: &Way, sentences: &[String]) -> String {
+    let parts: Vec<String> =
+        way.parts.iter().map(|part| says.words.say(&part_name(*part))).collect();
+    let by = (!parts.is_empty()).then(|| {
+        says.words.say(&Message::new("circuit-way").text("parts", parts.join(", ")))
+    });
+    let built = says.words.say(&Message::new(format!("isolation-{}", says.arrangement.isolation.id())));
+    let all: Vec<String> =
+        std::iter::once(built).chain(sentences.iter().cloned()).chain(by).collect();
+    all.join(" ")
+}
+
+fn part_name(part: Part) -> Message {
+    Message::new(format!("part-{}", part.id()))
+}
+
+/// The values that are written beside the parts: those that make a difference to what a person receives.
+fn labels(arrangement: &Arrangement, line: &LineSide, values: &Values) -> Vec<PartLabel> {
+    let capacitor = values.line_capacitor_farad.map(farads);
+    let on = |leg: LineCapacitor| {
+        [LineCapacitor::BothLegs, LineCapacitor::Selector, leg].contains(&line.line_capacitor)
+    };
+    let near = on(LineCapacitor::NearLeg).then(|| (Part::NearCapacitor, capacitor.clone()));
+    let far = on(LineCapacitor::FarLeg).then(|| (Part::FarCapacitor, capacitor));
+    let network = (arrangement.isolation == Isolation::LineFloated).then(|| {
+        let text = format!("{} ∥ {}", ohms(values.network_ohm), farads(values.network_farad));
+        (Part::NearChassis, Some(text))
+    });
+    let aerial = (line.reach == Reach::AerialTerminal)
+        .then(|| (Part::AerialCapacitor, Some(farads(values.aerial_farad))));
+    let all = [near, far, network, aerial].into_iter().flatten();
+    all.filter_map(|(part, text)| text.map(|text| PartLabel { part, text })).collect()
+}

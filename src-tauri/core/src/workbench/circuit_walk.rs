@@ -1,0 +1,93 @@
+//! Four states of one arrangement that teach why it is what it is: the kindest and the worst as found, the worst
+//! with the switch off, and the worst single fault.
+
+use serde::Serialize;
+
+use super::grid::Says;
+use crate::arrangement::{Fault, FaultSet, State, Switch, SwitchLeg};
+use crate::hazard::{Grid, Outcome};
+use crate::inspection::Judge;
+use crate::words::Message;
+
+/// One step of the walk.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct WalkStep {
+    /// What it shows.
+    pub title: String,
+    /// Plug, switch and ground switch.
+    pub state: State,
+    /// The fault it shows, if any.
+    pub faults: Vec<Fault>,
+    /// Why, in sentences.
+    pub sentences: Vec<String>,
+}
+
+#[derive(Clone, Copy)]
+struct Cell {
+    state: State,
+    faults: FaultSet,
+    outcome: Outcome,
+}
+
+/// The walk through the worst arrangement.
+pub(super) fn walk(judge: &mut Judge, says: &Says<'_>) -> Vec<WalkStep> {
+    let grid = judge.grid(says.arrangement);
+    let cells = cells(&grid);
+    let found = || cells.iter().copied().filter(|cell| cell.faults.is_empty());
+    let off = || found().filter(|cell| cell.state.switch == Switch::Off);
+    let broken = cells.iter().copied().filter(|cell| !cell.faults.is_empty());
+    let switched = says.arrangement.line.is_some_and(|line| line.switch_leg != SwitchLeg::None);
+    let steps = [
+        ("walk-kindest", kindest(found())),
+        ("walk-worst", worst(found())),
+        ("walk-off", worst(off()).filter(|_| switched)),
+        ("walk-fault", worst(broken)),
+    ];
+    let mut walk: Vec<WalkStep> = Vec::new();
+    for (id, cell) in steps {
+        let step = cell.map(|cell| step(says, id, cell));
+        // Where every position is alike, one step says it.
+        let is_new = |step: &WalkStep| {
+            walk.iter().all(|seen| (seen.state, &seen.faults) != (step.state, &step.faults))
+        };
+        walk.extend(step.filter(is_new));
+    }
+    walk
+}
+
+fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
+    let fault = cell.faults.faults().next();
+    let what = fault.map(|fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id()))));
+    let sentences = says.cell(cell.state, cell.faults, cell.outcome).sentences;
+    WalkStep {
+        title: says.words.say_id(id),
+        state: cell.state,
+        faults: cell.faults.faults().collect(),
+        sentences: what.into_iter().chain(sentences).collect(),
+    }
+}
+
+fn cells(grid: &Grid) -> Vec<Cell> {
+    let rows = grid.faults.iter().zip(&grid.cells);
+    let of_row = |(faults, row): (&FaultSet, &Vec<Outcome>)| -> Vec<Cell> {
+        let cells = grid.states.iter().zip(row);
+        let cell =
+            |(state, outcome): (&State, &Outcome)| Cell { state: *state, faults: *faults, outcome: *outcome };
+        cells.map(cell).collect()
+    };
+    rows.flat_map(of_row).collect()
+}
+
+/// The first of those with the most current.
+fn worst(cells: impl Iterator<Item = Cell>) -> Option<Cell> {
+    cells.reduce(|best, next| if is_worse(next.outcome, best.outcome) { next } else { best })
+}
+
+/// The first of those with the least.
+fn kindest(cells: impl Iterator<Item = Cell>) -> Option<Cell> {
+    cells.reduce(|best, next| if is_worse(best.outcome, next.outcome) { next } else { best })
+}
+
+fn is_worse(one: Outcome, other: Outcome) -> bool {
+    one != other && one.worse(other) == one
+}

@@ -1,0 +1,35 @@
+# The picture of one arrangement, the way of the current through it, and the walk through its states.
+
+# $parts is a list of part messages, from the outlet on.
+circuit-way = The way of the current: { $parts }.
+circuit-behind = Behind it the chassis is at { $volts }.
+
+## The parts, as the way of the current names them
+
+part-hot_contact = hot contact
+part-neutral_contact = neutral contact
+part-neutral_pull = other loads on the supply
+part-far_conductor = conductor of the far leg
+part-near_conductor = conductor of the near leg
+part-far_switch = far leg
+part-near_switch = near leg
+part-load = heaters or primary
+part-near_chassis = joint of the near leg to the chassis
+part-far_chassis = joint of the far leg to the chassis
+part-near_capacitor = capacitor from the near leg to the chassis
+part-far_capacitor = capacitor from the far leg to the chassis
+part-stray_near = loose wire of the near leg
+part-stray_far = loose wire of the far leg
+part-chassis = chassis
+part-common = circuit common
+part-aerial_capacitor = aerial capacitor
+part-aerial_terminal = aerial terminal
+part-earth_wire = earth wire
+part-person = you, to earth
+
+## The walk
+
+walk-kindest = The kindest position
+walk-worst = The worst position
+walk-off = Switched off
+walk-fault = One thing fails
