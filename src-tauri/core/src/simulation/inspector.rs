@@ -60,11 +60,6 @@ impl Inspector {
         Self { told, readings, meter: meter.json(), cannot, slips, turn: 0, rng }
     }
 
-    /// Whether it is by chance, whatever the unit, that he cannot tell here.
-    pub(super) fn cannot_tell(&self, step: Step) -> bool {
-        self.cannot.contains(&step)
-    }
-
     /// Takes a step and writes down what comes of it. Gives whether it was answered wrongly on purpose.
     pub fn take(&mut self, step: Step, findings: &mut Findings) -> bool {
         let turn = self.turn;

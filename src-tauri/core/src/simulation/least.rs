@@ -5,13 +5,6 @@
 //! can better the verdict any more. No order that has to ask first can take less. Found by cores: of
 //! the steps that a set leaves out, while asking is not over, at least one has to be taken; the cheapest
 //! set that takes one of each is the answer once asking is over after it (implicit hitting sets).
-//!
-//! Knowing beforehand where somebody will not be able to tell makes that bound too low: it simply asks
-//! something else. But nobody chooses to ask by what he cannot know yet, so over many inspections the time
-//! that a step takes in those who can tell is to that in those who cannot as `1 - c` to `c`, its rate. Time may
-//! therefore be moved from the one to the other, as penalties do (Brown, Smith and Sun, "Information relaxations
-//! and duality in stochastic dynamic programs", 2010, from memory): counted in full, divided by `1 - c`, where
-//! he can tell, and not at all where he cannot, the least stays below what any order takes, and is higher.
 
 use super::inspector::{Inspector, steps};
 use crate::inspection::{
@@ -26,19 +19,9 @@ struct Least<'a> {
     /// Says the same of a step whenever it is taken.
     inspector: &'a mut Inspector,
     steps: Vec<Step>,
-    /// What each counts.
+    /// What each takes, s.
     seconds: Vec<f64>,
     judge: &'a mut Judge,
-}
-
-/// What a step counts in the least.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Counting {
-    /// What it takes.
-    AsItIs,
-    /// A share of what it takes moved from those who cannot tell to those who can, in percent: at 100 a step
-    /// counts nothing where nobody can tell. Below what any order takes on average, not for each inspector.
-    Moved(u8),
 }
 
 /// The least time, s, for an inspector who would say this of a unit.
@@ -46,7 +29,6 @@ pub fn least_seconds(
     start: &Findings,
     inspector: &mut Inspector,
     judge: &mut Judge,
-    counting: Counting,
 ) -> f64 {
     let mut steps: Vec<Step> = steps().filter(|step| is_open(*step, start)).collect();
     let mut all = start.clone();
@@ -57,8 +39,7 @@ pub fn least_seconds(
     if !is_metal_found(&all) {
         steps.retain(|step| *step != Step::Ask(Question::MetalJoined));
     }
-    let count = |step: &Step| counting.seconds(*step, inspector.cannot_tell(*step));
-    let seconds = steps.iter().map(count).collect();
+    let seconds = steps.iter().map(|step| cost(*step).seconds).collect();
     let mut least = Least { start, inspector, steps, seconds, judge };
     let every = (1 << least.steps.len()) - 1;
     let mut cores: Vec<Steps> = Vec::new();
@@ -81,17 +62,6 @@ fn is_open(step: Step, start: &Findings) -> bool {
         }
         Step::Read(_) => start.access.contains(&Access::CoverOff),
         Step::Measure(_) => start.access.contains(&Access::Meter),
-    }
-}
-
-impl Counting {
-    fn seconds(self, step: Step, cannot_tell: bool) -> f64 {
-        let cost = cost(step);
-        let Self::Moved(percent) = self else { return cost.seconds };
-        let (rate, moved) = (cost.cant_tell_rate, f64::from(percent) / 100.0);
-        // What the two count is in the mean what the step takes.
-        let cannot = cost.seconds * (1.0 - moved);
-        if cannot_tell { cannot } else { (cost.seconds - rate * cannot) / (1.0 - rate) }
     }
 }
 

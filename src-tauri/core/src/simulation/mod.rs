@@ -12,6 +12,6 @@ mod wrong;
 pub use draw::{KINDS, unit_of_kind};
 pub use figures::{ACCESS, Figures, Row, simulate};
 pub use inspector::{Inspector, Slips};
-pub use least::{Counting, least_seconds};
+pub use least::least_seconds;
 pub use run::{Run, inspect, true_class};
 pub use wrong::{Slip, one_wrong_answer, permits};
