@@ -3,8 +3,9 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    ChargeView, CircuitView, GridView, HeaterView, InspectionView, InsulationView, NewUnit, PresetView,
-    QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
+    ChargeView, CircuitView, GridView, HeaterView, InspectionView, InsulationView, NewUnit,
+    PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets,
+    take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;

@@ -219,8 +219,7 @@ mod tests {
 
     #[test]
     fn a_hot_near_leg_goes_straight_to_the_hand() {
-        let found =
-            way(&tied(SwitchLeg::Far), PlugWay::Second, Switch::On, FaultSet::NONE);
+        let found = way(&tied(SwitchLeg::Far), PlugWay::Second, Switch::On, FaultSet::NONE);
         let expected = [
             Part::HotContact,
             Part::NearConductor,
@@ -234,8 +233,7 @@ mod tests {
 
     #[test]
     fn with_the_switch_in_the_near_leg_off_the_current_comes_through_the_heaters() {
-        let found =
-            way(&tied(SwitchLeg::Near), PlugWay::First, Switch::Off, FaultSet::NONE);
+        let found = way(&tied(SwitchLeg::Near), PlugWay::First, Switch::Off, FaultSet::NONE);
         let expected = [
             Part::HotContact,
             Part::FarConductor,

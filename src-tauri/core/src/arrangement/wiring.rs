@@ -5,11 +5,11 @@
 
 use num_complex::Complex64;
 
+use super::branch::Branch;
 use super::factors::{
     Arrangement, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
     SwitchLeg,
 };
-use super::branch::Branch;
 use super::fault::{Fault, FaultSet};
 use super::part::Part;
 use super::state::{Selector, State, Switch};

@@ -25,7 +25,12 @@ pub struct Way {
 
 impl Exposures {
     /// The way of the current in an arrangement; nothing for a unit without a line side.
-    pub fn way(&mut self, arrangement: &Arrangement, state: State, faults: FaultSet) -> Option<Way> {
+    pub fn way(
+        &mut self,
+        arrangement: &Arrangement,
+        state: State,
+        faults: FaultSet,
+    ) -> Option<Way> {
         let line = arrangement.line?;
         let wiring = Wiring::of(arrangement, state, faults)?;
         let (outcome, corner) = self.worst_corner(arrangement, state, faults);

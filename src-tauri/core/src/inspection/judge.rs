@@ -173,7 +173,12 @@ impl Judge {
 
     /// The way of the current in one state with some faults, at the worst voltage of the supply; nothing for a
     /// unit without a line side.
-    pub fn way(&mut self, arrangement: &Arrangement, state: State, faults: FaultSet) -> Option<Way> {
+    pub fn way(
+        &mut self,
+        arrangement: &Arrangement,
+        state: State,
+        faults: FaultSet,
+    ) -> Option<Way> {
         let highest = self.at_highest.way(arrangement, state, faults)?;
         if !is_earthed(arrangement) {
             return Some(highest);

@@ -67,8 +67,7 @@ fn metal_untraced(findings: &Findings) -> bool {
 /// The cautions of looking further that nobody has answered yet.
 pub fn cautions_to_look_at(findings: &Findings) -> Vec<Question> {
     // A unit without a cord has none of what belongs to one.
-    let of_line =
-        [Question::Cord, Question::CordWires, Question::AccessoryOutlet, Question::Fuse];
+    let of_line = [Question::Cord, Question::CordWires, Question::AccessoryOutlet, Question::Fuse];
     let no_cord = findings.says(Question::Plug, "battery_only");
     Question::ALL
         .iter()

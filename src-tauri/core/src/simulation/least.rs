@@ -25,11 +25,7 @@ struct Least<'a> {
 }
 
 /// The least time, s, for an inspector who would say this of a unit.
-pub fn least_seconds(
-    start: &Findings,
-    inspector: &mut Inspector,
-    judge: &mut Judge,
-) -> f64 {
+pub fn least_seconds(start: &Findings, inspector: &mut Inspector, judge: &mut Judge) -> f64 {
     let mut steps: Vec<Step> = steps().filter(|step| is_open(*step, start)).collect();
     let mut all = start.clone();
     for step in &steps {

@@ -212,10 +212,10 @@ fn with_barrier(words: &Words, way: &Way, mut sentences: Vec<String>) -> Vec<Str
 fn describe(says: &Says<'_>, way: &Way, sentences: &[String]) -> String {
     let parts: Vec<String> =
         way.parts.iter().map(|part| says.words.say(&part_name(*part))).collect();
-    let by = (!parts.is_empty()).then(|| {
-        says.words.say(&Message::new("circuit-way").text("parts", parts.join(", ")))
-    });
-    let built = says.words.say(&Message::new(format!("isolation-{}", says.arrangement.isolation.id())));
+    let by = (!parts.is_empty())
+        .then(|| says.words.say(&Message::new("circuit-way").text("parts", parts.join(", "))));
+    let built =
+        says.words.say(&Message::new(format!("isolation-{}", says.arrangement.isolation.id())));
     let all: Vec<String> =
         std::iter::once(built).chain(sentences.iter().cloned()).chain(by).collect();
     all.join(" ")
@@ -231,8 +231,8 @@ fn labels(arrangement: &Arrangement, line: &LineSide, values: &Values) -> Vec<Pa
     let on = |leg: LineCapacitor| {
         [LineCapacitor::BothLegs, LineCapacitor::Selector, leg].contains(&line.line_capacitor)
     };
-    let near = on(LineCapacitor::NearLeg).then(|| (Part::NearCapacitor, capacitor.clone()));
-    let far = on(LineCapacitor::FarLeg).then(|| (Part::FarCapacitor, capacitor));
+    let near = on(LineCapacitor::NearLeg).then_some((Part::NearCapacitor, capacitor.clone()));
+    let far = on(LineCapacitor::FarLeg).then_some((Part::FarCapacitor, capacitor));
     let network = (arrangement.isolation == Isolation::LineFloated).then(|| {
         let text = format!("{} ∥ {}", ohms(values.network_ohm), farads(values.network_farad));
         (Part::NearChassis, Some(text))

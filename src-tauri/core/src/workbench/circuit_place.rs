@@ -2,9 +2,7 @@
 
 use serde_json::Value;
 
-use crate::arrangement::{
-    Arrangement, Fault, FaultSet, PlugWay, Selector, State, Switch, states,
-};
+use crate::arrangement::{Arrangement, Fault, FaultSet, PlugWay, Selector, State, Switch, states};
 use crate::fields::{FieldError, Fields};
 use crate::supply::Feed;
 use crate::words::Message;

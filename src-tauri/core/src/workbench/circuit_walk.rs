@@ -57,7 +57,8 @@ pub(super) fn walk(judge: &mut Judge, says: &Says<'_>) -> Vec<WalkStep> {
 
 fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
     let fault = cell.faults.faults().next();
-    let what = fault.map(|fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id()))));
+    let what =
+        fault.map(|fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id()))));
     let sentences = says.cell(cell.state, cell.faults, cell.outcome).sentences;
     WalkStep {
         title: says.words.say_id(id),
@@ -71,8 +72,11 @@ fn cells(grid: &Grid) -> Vec<Cell> {
     let rows = grid.faults.iter().zip(&grid.cells);
     let of_row = |(faults, row): (&FaultSet, &Vec<Outcome>)| -> Vec<Cell> {
         let cells = grid.states.iter().zip(row);
-        let cell =
-            |(state, outcome): (&State, &Outcome)| Cell { state: *state, faults: *faults, outcome: *outcome };
+        let cell = |(state, outcome): (&State, &Outcome)| Cell {
+            state: *state,
+            faults: *faults,
+            outcome: *outcome,
+        };
         cells.map(cell).collect()
     };
     rows.flat_map(of_row).collect()

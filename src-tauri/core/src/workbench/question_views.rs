@@ -7,8 +7,7 @@ use super::session::Workbench;
 use crate::arrangement::ReadingId;
 use crate::fields::FieldError;
 use crate::inspection::{
-    CANT_TELL, Findings, Question, Role, Shape, Step, ValueId, cautions_to_look_at,
-    may_have_rating,
+    CANT_TELL, Findings, Question, Role, Shape, Step, ValueId, cautions_to_look_at, may_have_rating,
 };
 use crate::store::Finding;
 use crate::words::{Message, Words};
