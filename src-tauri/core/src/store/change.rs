@@ -22,6 +22,8 @@ pub(super) const UNIT_DELETED: &str = "unit.deleted";
 pub(super) const INSPECTION_STARTED: &str = "inspection.started";
 /// Subject of how far the inspector may go.
 pub(super) const INSPECTION_ACCESS: &str = "inspection.access";
+/// Subject of the order in which an inspection's photos stand.
+pub(super) const PHOTO_ORDER: &str = "inspection.photos";
 /// What the subjects of findings begin with; the rest is the finding's key.
 pub(super) const FINDING: &str = "finding.";
 /// What the subjects of photos begin with; the photo's id and what is set follow.
@@ -80,6 +82,15 @@ pub enum Change {
         /// The marks.
         marks: Value,
     },
+    /// A photo shows after what another shows before.
+    PhotoPaired {
+        /// The photo of after.
+        photo: Uuid,
+        /// The photo of before.
+        before: Uuid,
+    },
+    /// The order in which the photos stand; those that are not named come after, as they were added.
+    PhotosOrdered(Vec<Uuid>),
     /// A subject is unset.
     Withdrawn {
         /// What is unset.
@@ -122,6 +133,11 @@ impl Change {
         Self::Withdrawn { subject: format!("{PHOTO}{photo}.added") }
     }
 
+    /// A photo stands by itself again.
+    pub fn photo_unpaired(photo: Uuid) -> Self {
+        Self::Withdrawn { subject: format!("{PHOTO}{photo}.paired") }
+    }
+
     /// What it sets, as the log names it.
     pub fn subject(&self) -> String {
         match self {
@@ -138,6 +154,8 @@ impl Change {
             Self::PhotoAdded { photo, .. } => format!("{PHOTO}{photo}.added"),
             Self::PhotoCaptioned { photo, .. } => format!("{PHOTO}{photo}.captioned"),
             Self::PhotoMarked { photo, .. } => format!("{PHOTO}{photo}.marked"),
+            Self::PhotoPaired { photo, .. } => format!("{PHOTO}{photo}.paired"),
+            Self::PhotosOrdered(_) => PHOTO_ORDER.to_owned(),
             Self::Withdrawn { subject } | Self::Other { subject, .. } => subject.clone(),
         }
     }
@@ -154,6 +172,8 @@ impl Change {
             Self::UnitDeleted(claim) => json!(claim),
             Self::InspectionStarted => json!(true),
             Self::InspectionAccess(access) => json!(access),
+            Self::PhotoPaired { before, .. } => json!(before),
+            Self::PhotosOrdered(order) => json!(order),
             Self::UnitSupply(value)
             | Self::Finding { value, .. }
             | Self::PhotoAdded { row: value, .. }
@@ -195,6 +215,7 @@ fn known(subject: &str, value: &Value) -> Option<Change> {
         UNIT_DELETED => claim(value).map(Change::UnitDeleted),
         INSPECTION_STARTED => (*value == json!(true)).then_some(Change::InspectionStarted),
         INSPECTION_ACCESS => access(value).map(Change::InspectionAccess),
+        PHOTO_ORDER => order(value).map(Change::PhotosOrdered),
         _ => finding(subject, value).or_else(|| photo(subject, value)),
     }
 }
@@ -210,6 +231,12 @@ fn claim(value: &Value) -> Option<Claim> {
 
 fn access(value: &Value) -> Option<Vec<String>> {
     Vec::deserialize(value).ok()
+}
+
+fn order(value: &Value) -> Option<Vec<Uuid>> {
+    let order: Vec<Uuid> = Vec::deserialize(value).ok()?;
+    // Any other spelling would come back as another value.
+    (json!(order) == *value).then_some(order)
 }
 
 fn finding(subject: &str, value: &Value) -> Option<Change> {
@@ -232,6 +259,10 @@ fn photo(subject: &str, value: &Value) -> Option<Change> {
         "marked" => {
             let marks = value;
             Some(Change::PhotoMarked { photo, marks })
+        }
+        "paired" => {
+            let before = value.as_str().and_then(|text| Uuid::try_parse(text).ok())?;
+            (json!(before) == value).then_some(Change::PhotoPaired { photo, before })
         }
         _ => None,
     }

@@ -14,7 +14,7 @@ use std::time::Duration;
 static MIGRATIONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/../../migrations");
 
 /// The schema that this version writes: the number of the last migration.
-pub const SCHEMA_VERSION: u32 = 1;
+pub const SCHEMA_VERSION: u32 = 2;
 
 /// `application_id` of our files, as the first migration sets it.
 const APPLICATION_ID: u32 = u32::from_be_bytes(*b"CCHS");

@@ -1,9 +1,10 @@
 //! Photos of an inspection: the rows that name files, worked out from the log like findings.
 //!
-//! A photo is two subjects, its adding and its caption, so that changing one never undoes the other.
+//! A photo is several subjects, its adding, caption, marks and the photo of before, so that changing one never
+//! undoes the other. The order of all is one subject of the inspection.
 
 use super::Store;
-use super::change::PHOTO;
+use super::change::{Change, PHOTO, PHOTO_ORDER};
 use super::column::Id;
 use super::error::Result;
 use super::event::Key;
@@ -25,6 +26,9 @@ pub struct PhotoRow {
     pub width: u32,
     /// Pixels from top to bottom.
     pub height: u32,
+    /// What its pixels hint at, such as `blurred`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub hints: Vec<String>,
 }
 
 impl PhotoRow {
@@ -59,6 +63,12 @@ pub struct Photo {
     pub height: u32,
     /// Its caption; empty where there is none.
     pub caption: String,
+    /// What is drawn on it, a list.
+    pub marks: Value,
+    /// The photo of before that it belongs to.
+    pub before: Option<Uuid>,
+    /// What its pixels hint at, such as `blurred`.
+    pub hints: Vec<String>,
     /// Who added it.
     pub author: String,
     /// When it was added, UTC milliseconds.
@@ -66,7 +76,7 @@ pub struct Photo {
 }
 
 impl Store {
-    /// The photos of an inspection, in the order in which they were added.
+    /// The photos of an inspection, in the order that was given them, and as they were added after that.
     pub fn photos(&self, inspection: Uuid) -> Result<Vec<Photo>> {
         let Some(inspection) = self.inspection(inspection)? else {
             return Ok(Vec::new());
@@ -75,7 +85,14 @@ impl Store {
         let mut statement = self.conn.prepare_cached(sql)?;
         let place = [Id(inspection.unit), Id(inspection.id)];
         let rows = statement.query_map(place, photo_row)?;
-        Ok(rows.collect::<rusqlite::Result<_>>()?)
+        let mut photos: Vec<Photo> = rows.collect::<rusqlite::Result<_>>()?;
+        let key = Key::of_inspection(inspection.unit, inspection.id, PHOTO_ORDER);
+        let order = live(&self.conn, &key)?.map(|event| event.typed());
+        if let Some(Change::PhotosOrdered(order)) = order {
+            let place = |photo: &Photo| order.iter().position(|id| *id == photo.id);
+            photos.sort_by_key(|photo| place(photo).unwrap_or(usize::MAX));
+        }
+        Ok(photos)
     }
 
     /// The SHA-256 of every photo that the log names, also of those that an undo can bring back.
@@ -96,9 +113,17 @@ fn photo_row(row: &Row<'_>) -> rusqlite::Result<Photo> {
         width: row.get("width")?,
         height: row.get("height")?,
         caption: row.get("caption")?,
+        marks: list(&row.get::<_, String>("marks")?),
+        before: row.get::<_, Option<Id>>("before")?.map(|id| id.0),
+        hints: Vec::deserialize(list(&row.get::<_, String>("hints")?)).unwrap_or_default(),
         author: row.get("author")?,
         at: row.get("at")?,
     })
+}
+
+/// A list that the log keeps; an empty one where it is none.
+fn list(text: &str) -> Value {
+    serde_json::from_str(text).ok().filter(Value::is_array).unwrap_or_else(|| json!([]))
 }
 
 /// The photo that a subject is about, spelled as this version spells it.
@@ -126,6 +151,12 @@ pub(super) fn refresh(conn: &Connection, key: &Key) -> Result<()> {
     };
     let caption = live(conn, &subject("captioned"))?.and_then(|event| event.change);
     let caption = caption.as_ref().and_then(Value::as_str).unwrap_or_default();
+    let marks = live(conn, &subject("marked"))?.and_then(|event| event.change);
+    let marks = marks.filter(Value::is_array).unwrap_or_else(|| json!([]));
+    let before = match live(conn, &subject("paired"))?.map(|event| event.typed()) {
+        Some(Change::PhotoPaired { before, .. }) => Some(Id(before)),
+        _ => None,
+    };
     let sql = include_str!("sql/photo_put.sql");
     conn.prepare_cached(sql)?.execute(params![
         Id(key.unit),
@@ -138,6 +169,9 @@ pub(super) fn refresh(conn: &Connection, key: &Key) -> Result<()> {
         caption,
         speaker.author,
         speaker.at,
+        marks.to_string(),
+        before,
+        json!(row.hints).to_string(),
     ])?;
     Ok(())
 }

@@ -30,8 +30,36 @@ fn the_schema_version_is_pinned_to_the_migrations() {
     let mut conn = Connection::open_in_memory().unwrap();
     migrations().unwrap().to_latest(&mut conn).unwrap();
     assert_eq!(pragma(&conn, "user_version"), SCHEMA_VERSION.to_string());
-    assert_eq!(SCHEMA_VERSION, 1, "a new migration needs a new number here and an old-to-new test");
+    assert_eq!(SCHEMA_VERSION, 2, "a new migration needs a new number here and an old-to-new test");
     migrations().unwrap().validate().unwrap();
+}
+
+/// A record of the first schema opens, keeps its photos, and takes what the second adds.
+#[test]
+fn a_record_of_the_first_schema_is_brought_up_to_date() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("record.db");
+    let mut device = Device::with(Store::open(&path).unwrap(), "bench", 1);
+    let unit = device.create("Kitchen set", false);
+    let inspection = device.inspect(unit);
+    let photo = device.id();
+    let finding = Some("answers.plug".to_owned());
+    let sha256 = "a".repeat(64);
+    let row = PhotoRow { finding, sha256, width: 4, height: 3, hints: Vec::new() };
+    let added = Change::PhotoAdded { photo, row: row.value() };
+    device.act(&in_inspection(unit, inspection, vec![added])).unwrap();
+    drop(device);
+    let old = Connection::open(&path).unwrap();
+    old.execute_batch(
+        "ALTER TABLE photo DROP COLUMN hints; ALTER TABLE photo DROP COLUMN before;
+         ALTER TABLE photo DROP COLUMN marks; PRAGMA user_version = 1;",
+    )
+    .unwrap();
+    drop(old);
+    let store = Store::open(&path).unwrap();
+    let photos = store.photos(inspection).unwrap();
+    assert_eq!(photos.len(), 1);
+    assert_eq!((photos[0].marks.clone(), photos[0].before), (json!([]), None));
 }
 
 #[test]

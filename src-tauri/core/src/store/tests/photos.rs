@@ -9,7 +9,7 @@ fn digest(digit: char) -> String {
 
 fn row(digit: char) -> PhotoRow {
     let finding = Some("answers.plug".to_owned());
-    PhotoRow { finding, sha256: digest(digit), width: 2048, height: 1536 }
+    PhotoRow { finding, sha256: digest(digit), width: 2048, height: 1536, hints: Vec::new() }
 }
 
 fn added(photo: Uuid, digit: char) -> Change {
@@ -44,6 +44,9 @@ fn a_photo_shows_what_was_added_by_whom_and_when() {
         width: 2048,
         height: 1536,
         caption: String::new(),
+        marks: json!([]),
+        before: None,
+        hints: Vec::new(),
         author: "Inspector of bench".to_owned(),
         at: device.at,
     };
@@ -144,4 +147,55 @@ fn the_log_names_photos_until_the_unit_is_purged() {
     device.delete(unit).unwrap();
     assert!(device.store.photo_digests().unwrap().is_empty());
     assert!(rows(&device.store, "photo").is_empty());
+}
+
+#[test]
+fn photos_stand_in_the_order_given_and_new_ones_after() {
+    let (mut device, unit, inspection) = bench();
+    let place = (unit, inspection);
+    let ids = [device.id(), device.id(), device.id()];
+    for (id, digit) in ids.into_iter().zip(['a', 'b', 'c']) {
+        device.change(place, added(id, digit));
+    }
+    let order = |device: &Device| -> Vec<Uuid> {
+        device.store.photos(inspection).unwrap().into_iter().map(|photo| photo.id).collect()
+    };
+    assert_eq!(order(&device), ids);
+    device.change(place, Change::PhotosOrdered(vec![ids[2], ids[0]]));
+    assert_eq!(order(&device), [ids[2], ids[0], ids[1]]);
+    device.undo(unit, Some(inspection)).unwrap();
+    assert_eq!(order(&device), ids);
+}
+
+#[test]
+fn marks_and_pairs_are_kept_beside_the_photo_and_taken_back_one_by_one() {
+    let (mut device, unit, inspection) = bench();
+    let place = (unit, inspection);
+    let (before, after) = (device.id(), device.id());
+    device.change(place, added(before, 'a'));
+    device.change(place, added(after, 'b'));
+    let marks = json!([{"pin": {"x": 0.5, "y": 0.25}}]);
+    device.change(place, Change::PhotoMarked { photo: after, marks: marks.clone() });
+    device.change(place, Change::PhotoPaired { photo: after, before });
+    let shown = |device: &Device| {
+        let photos = device.store.photos(inspection).unwrap();
+        photos.into_iter().map(|photo| (photo.marks, photo.before)).collect::<Vec<_>>()
+    };
+    assert_eq!(shown(&device), [(json!([]), None), (marks.clone(), Some(before))]);
+    device.undo(unit, Some(inspection)).unwrap();
+    assert_eq!(shown(&device), [(json!([]), None), (marks, None)]);
+    device.undo(unit, Some(inspection)).unwrap();
+    assert_eq!(shown(&device), [(json!([]), None), (json!([]), None)]);
+    device.change(place, Change::PhotoPaired { photo: after, before });
+    device.change(place, Change::photo_unpaired(after));
+    assert_eq!(shown(&device)[1].1, None);
+}
+
+#[test]
+fn what_its_pixels_hint_at_is_kept_with_a_photo() {
+    let (mut device, unit, inspection) = bench();
+    let photo = device.id();
+    let hinted = PhotoRow { hints: vec!["blurred".to_owned()], ..row('a') };
+    device.change((unit, inspection), Change::PhotoAdded { photo, row: hinted.value() });
+    assert_eq!(device.store.photos(inspection).unwrap()[0].hints, ["blurred"]);
 }

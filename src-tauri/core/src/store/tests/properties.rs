@@ -34,7 +34,7 @@ fn step() -> impl Strategy<Value = Step> {
             .prop_map(|(unit, key, value)| Step::Answer { unit, key, value }),
         3 => (unit.clone(), any::<u8>()).prop_map(|(unit, value)| Step::Rename { unit, value }),
         2 => (unit.clone(), 0..2_u8).prop_map(|(unit, key)| Step::Withdraw { unit, key }),
-        4 => (unit.clone(), 0..2_u8, 0..4_u8)
+        4 => (unit.clone(), 0..2_u8, 0..7_u8)
             .prop_map(|(unit, photo, what)| Step::Photo { unit, photo, what }),
         5 => (unit.clone(), any::<bool>()).prop_map(|(unit, whole)| Step::Undo { unit, whole }),
         3 => (unit.clone(), any::<bool>()).prop_map(|(unit, whole)| Step::Redo { unit, whole }),
@@ -135,16 +135,19 @@ fn on_unit(device: &mut Device, step: &Step) {
     }
 }
 
-/// Adds one of two files, captions or removes.
+/// Adds one of two files, captions, marks, pairs, orders or removes.
 fn photo_change(photo: Uuid, what: u8) -> Change {
     let row = |digit: &str| {
         let sha256 = digit.repeat(64);
-        PhotoRow { finding: None, sha256, width: 4, height: 3 }.value()
+        PhotoRow { finding: None, sha256, width: 4, height: 3, hints: Vec::new() }.value()
     };
     match what {
         0 => Change::PhotoAdded { photo, row: row("a") },
         1 => Change::PhotoAdded { photo, row: row("b") },
         2 => Change::PhotoCaptioned { photo, text: "x".to_owned() },
+        3 => Change::PhotoMarked { photo, marks: json!([{"pin": {"x": 0.5, "y": 0.5}}]) },
+        4 => Change::PhotoPaired { photo, before: photo },
+        5 => Change::PhotosOrdered(vec![photo]),
         _ => Change::photo_removed(photo),
     }
 }
