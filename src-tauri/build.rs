@@ -21,6 +21,7 @@ const COMMANDS: &[&str] = &[
     "insulation_test",
     "touch_test",
     "grid",
+    "chart",
     "set_live_test",
     "withdraw",
     "set_access",
