@@ -108,7 +108,7 @@ impl Says<'_> {
             devices: Guard::ALL.iter().map(|guard| device(*guard, most, self.words)).collect(),
             points: merged(on.iter().map(|case| self.point(case)).collect()),
             beside: gathered(off.iter().map(|case| self.beside(case)).collect()),
-            sources: self.sources(),
+            basis: self.basis(),
         }
     }
 
@@ -249,15 +249,14 @@ impl Says<'_> {
     }
 
     fn notes(&self, arrangement: &Arrangement) -> Vec<String> {
+        let notes = notes_on(self.findings, self.verdict, arrangement);
+        notes.iter().map(|note| self.words.say(note)).collect()
+    }
+
+    fn basis(&self) -> Vec<String> {
         let pairs = matches!(self.verdict.treat_as, Class::OneFault | Class::TwoFaults);
         let shown = Message::new(if pairs { "chart-shown-pairs" } else { "chart-shown" });
         let lasts = Message::new("chart-lasts").text("time", seconds(LONG_TOUCH_S.value));
-        let notes = notes_on(self.findings, self.verdict, arrangement);
-        let notes = notes.into_iter().chain([shown, lasts]);
-        notes.map(|note| self.words.say(&note)).collect()
-    }
-
-    fn sources(&self) -> Vec<String> {
         let supply = self.findings.supply.hertz;
         let off = (!LINES_HERTZ.contains(&supply)).then(|| {
             Message::new("chart-other-hertz")
@@ -267,8 +266,9 @@ impl Says<'_> {
         });
         let hands = Path::HandToHand.heart_factor().value.to_string();
         let path = Message::new("chart-path").text("factor", hands);
-        let sources = off.into_iter().chain([path, Message::new("caution-body-figures")]);
-        sources.map(|source| self.words.say(&source)).collect()
+        let whose = Message::new("caution-body-figures");
+        let basis = off.into_iter().chain([shown, lasts, path, whose]);
+        basis.map(|one| self.words.say(&one)).collect()
     }
 }
 
@@ -326,12 +326,12 @@ fn gathered(all: Vec<ChartBeside>) -> Vec<ChartBeside> {
 /// Where the name of a zone has room, mA and s: beside every line and clear of the devices' curves.
 fn name_place(zone: Zone, most_ma: f64) -> [f64; 2] {
     let (below, above, time_s, share) = match zone {
-        Zone::Ac1 => (None, Some(Curve::A), 0.075, 0.5),
-        Zone::Ac2 => (Some(Curve::A), Some(Curve::B), 0.075, 0.5),
-        Zone::Ac3 => (Some(Curve::B), Some(Curve::C1), 0.075, 0.7),
-        Zone::Ac41 => (Some(Curve::C1), Some(Curve::C2), 0.075, 0.5),
-        Zone::Ac42 => (Some(Curve::C2), Some(Curve::C3), 4.5, 0.5),
-        Zone::Ac43 => (Some(Curve::C3), None, 0.5, 0.5),
+        Zone::Ac1 => (None, Some(Curve::A), 0.095, 0.5),
+        Zone::Ac2 => (Some(Curve::A), Some(Curve::B), 0.095, 0.5),
+        Zone::Ac3 => (Some(Curve::B), Some(Curve::C1), 0.12, 0.7),
+        Zone::Ac41 => (Some(Curve::C1), Some(Curve::C2), 0.095, 0.5),
+        Zone::Ac42 => (Some(Curve::C2), Some(Curve::C3), 4.5, 0.6),
+        Zone::Ac43 => (Some(Curve::C3), None, 1.0, 0.7),
     };
     let low = below.map_or(LEAST_MA.value, |curve| curve_ma(curve, time_s));
     let high = above.map_or(most_ma, |curve| curve_ma(curve, time_s));

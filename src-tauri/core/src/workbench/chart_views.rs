@@ -113,7 +113,7 @@ pub struct ChartBeside {
 /// Touch current against time, for the worst arrangement that is still possible.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, ts_rs::TS)]
 pub struct ChartView {
-    /// Which arrangement it is of, what is shown and how.
+    /// Which arrangement it is of, and what holds for it whatever the currents are.
     pub notes: Vec<String>,
     /// The least and the most current on the chart, mA rms.
     pub milliamperes: [f64; 2],
@@ -129,6 +129,6 @@ pub struct ChartView {
     pub points: Vec<ChartPoint>,
     /// What is shown and has no point.
     pub beside: Vec<ChartBeside>,
-    /// For which path, whose body and what frequency the chart holds, and where its lines are from.
-    pub sources: Vec<String>,
+    /// What is shown, how long a touch is taken to last, and for which path and whose body it holds.
+    pub basis: Vec<String>,
 }
