@@ -21,6 +21,7 @@ const COMMANDS: &[&str] = &[
     "insulation_test",
     "touch_test",
     "grid",
+    "chart",
     "circuit",
     "set_live_test",
     "withdraw",

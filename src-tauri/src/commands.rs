@@ -3,9 +3,9 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    ChargeView, CircuitView, GridView, HeaterView, InspectionView, InsulationView, NewUnit,
-    PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView, presets,
-    take_in,
+    ChargeView, ChartView, CircuitView, GridView, HeaterView, InspectionView, InsulationView,
+    NewUnit, PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView,
+    presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -40,6 +40,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         insulation_test,
         touch_test,
         grid,
+        chart,
         circuit,
         set_live_test,
         withdraw,
@@ -163,6 +164,11 @@ fn insulation_test(desk: Desked<'_>, inspection: Uuid) -> Answer<InsulationView>
 #[command(async)]
 fn grid(desk: Desked<'_>, inspection: Uuid) -> Answer<GridView> {
     desk.with(|bench| bench.grid(inspection))
+}
+
+#[command(async)]
+fn chart(desk: Desked<'_>, inspection: Uuid) -> Answer<ChartView> {
+    desk.with(|bench| bench.chart(inspection))
 }
 
 #[command(async)]

@@ -1,8 +1,8 @@
-/** What explains the verdict: the grid of positions and faults. */
+/** What explains the verdict: the grid of positions and faults, and the chart of current against time. */
 
 import { expect, test } from './check';
 import { settle } from './screen';
-import { HOT_CHASSIS, inspect, PICNIC_PORTABLE } from './units';
+import { HOT_CHASSIS, inspect, LEAKY_AMPLIFIER, PICNIC_PORTABLE } from './units';
 import { Walk } from './walk';
 import { say } from './words';
 
@@ -34,9 +34,69 @@ test('the grid opens at the cell that the verdict quotes and says what the tappe
   await expect(said.getByText(say('grid-quoted'))).toHaveCount(0);
 });
 
-test('a unit without a line side has nothing to show, and says so', async ({ bridge, page, traffic }) => {
-  await page.goto(`/#/i/${await inspect(bridge, PICNIC_PORTABLE)}/grid`);
+test('the chart shows what the verdict quotes, and how soon a device cuts it off', async ({ bridge, page, traffic }) => {
+  const walk = new Walk(page);
+  const id = await inspect(bridge, LEAKY_AMPLIFIER);
+  await page.goto(`/#/i/${id}/verdict`);
   await settle(page, traffic);
-  await expect(page.getByText(say('grid-no-line'))).toBeVisible();
-  await expect(page.locator('table')).toHaveCount(0);
+  const tag = await walk.tag.innerText();
+  await walk.tap(say('chart-see'));
+  await settle(page, traffic);
+  const quoted = page.locator('tbody').filter({ hasText: say('grid-quoted') });
+  await expect(quoted).toHaveCount(1);
+  const figure = quoted.locator('td').first();
+  expect(tag).toContain(await figure.innerText());
+  await expect(quoted.locator('td')).toHaveCount(2);
+
+  // What is in the table is in the picture, the largest first in both.
+  const picture = page.locator('figure .screen');
+  const figures = await page.locator('tbody .figure').allInnerTexts();
+  expect(await picture.locator('.figure').allTextContents()).toEqual(figures);
+  const across = () => picture.locator('.dot').evaluateAll((dots) => dots.map((dot) => Number(dot.getAttribute('cx'))));
+  const before = await across();
+  expect(new Set(before).size, 'all at the end of the chart').toBe(1);
+
+  await walk.tap(say('chart-gfci'));
+  await settle(page, traffic);
+  await expect(quoted.locator('td')).toHaveCount(3);
+  await expect(picture.locator('.device')).toHaveCount(1);
+  const after = await across();
+  expect(after.length).toBe(before.length);
+  // The worst is cut short; what leaks below 6 mA stays.
+  expect(after[0]).toBeLessThan((before[0] ?? 0) - 40);
+  expect(after.at(-1)).toBe(before.at(-1));
+  await expect(page.locator('tbody').last()).toContainText(say('chart-need-not-trip'));
+
+  await walk.tap(say('chart-no-device'));
+  await settle(page, traffic);
+  expect(await across()).toEqual(before);
 });
+
+test('on paper the chart is as wide as the page, and nothing is left that only a finger can use', async ({
+  bridge,
+  page,
+  traffic,
+}) => {
+  await page.goto(`/#/i/${await inspect(bridge, HOT_CHASSIS)}/chart`);
+  await settle(page, traffic);
+  await page.setViewportSize({ width: 680, height: 962 });
+  await page.emulateMedia({ media: 'print' });
+  const chart = page.locator('figure svg:visible');
+  await expect(chart).toHaveCount(1);
+  expect((await chart.boundingBox())?.width).toBeGreaterThan(600);
+  await expect(page.locator('button:visible, input:visible')).toHaveCount(0);
+  await expect(page.locator('table')).toBeVisible();
+});
+
+for (const place of ['grid', 'chart']) {
+  test(`a unit without a line side has nothing to show in the ${place}, and says so`, async ({
+    bridge,
+    page,
+    traffic,
+  }) => {
+    await page.goto(`/#/i/${await inspect(bridge, PICNIC_PORTABLE)}/${place}`);
+    await settle(page, traffic);
+    await expect(page.getByText(say('grid-no-line'))).toBeVisible();
+    await expect(page.locator('table')).toHaveCount(0);
+  });
+}

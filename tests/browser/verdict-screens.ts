@@ -47,4 +47,13 @@ const GRIDS: Screen[] = [
   { name: 'grid-no-line', reach: of(PICNIC_PORTABLE, 'grid') },
 ];
 
-export const VERDICTS: readonly Screen[] = [...TAGS, ...SECTIONS, ...GRIDS];
+const GFCI: Screen['act'] = (walk) => walk.tap(say('chart-gfci'));
+
+const CHARTS: Screen[] = [
+  { name: 'chart-live', reach: of(HOT_CHASSIS, 'chart'), long: true },
+  { name: 'chart-leaky-gfci', reach: of(LEAKY_AMPLIFIER, 'chart'), act: GFCI, long: true },
+  { name: 'chart-two-faults', reach: of(EARTHED_AMPLIFIER, 'chart'), long: true },
+  { name: 'chart-no-line', reach: of(PICNIC_PORTABLE, 'chart') },
+];
+
+export const VERDICTS: readonly Screen[] = [...TAGS, ...SECTIONS, ...GRIDS, ...CHARTS];

@@ -4,7 +4,7 @@ use coldchassis_core::arrangement::{
     Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Probe, Reach, Selector,
     Switch, SwitchLeg,
 };
-use coldchassis_core::body::ChargeLimit;
+use coldchassis_core::body::{ChargeLimit, Curve, Zone};
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
 use coldchassis_core::inspection::{
@@ -50,6 +50,7 @@ pub fn expansions() -> Vec<Expansion> {
         heaters(),
         readings(),
         bench_tests(),
+        chart(),
     ]
     .into_iter()
     .flatten()
@@ -176,6 +177,18 @@ fn bench_tests() -> Vec<Expansion> {
         of("touch-protection-{}-says", Protection::IDS),
         of("touch-position-{}", &positions),
         of("finding-live_test-{}", &parts),
+    ]
+}
+
+fn chart() -> Vec<Expansion> {
+    let lines = of("chart-line-{}", Curve::IDS);
+    let marks = ["verified", "memory_high", "memory_medium", "memory_low"];
+    vec![
+        Expansion { variables: &["mark"], ..lines },
+        of("chart-mark-{}", &marks),
+        of("chart-zone-{}", Zone::IDS),
+        of("chart-zone-{}-brief", Zone::IDS),
+        of("chart-zone-{}-what", Zone::IDS),
     ]
 }
 

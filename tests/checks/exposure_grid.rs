@@ -1,11 +1,18 @@
-//! The grid of states and single faults against the table that `coldchassis exposure` prints, and against
-//! every end of the parts.
+//! The grid of states and single faults, and the chart made of it, against the table that
+//! `coldchassis exposure` prints, and against every end of the parts.
+
+use std::sync::Mutex;
 
 use coldchassis_core::arrangement::{Arrangement, Fault, FaultSet, Spread, State, Values, all};
+use coldchassis_core::body::{RcdType, gfci_trip_s, rcd_trip_s, zone};
 use coldchassis_core::hazard::{Exposures, Grid, Outcome, Parts, table};
-use coldchassis_core::inspection::{Findings, Judge};
+use coldchassis_core::inspection::{Findings, Judge, LONG_TOUCH_S, Verdict, assess, shown_worst};
 use coldchassis_core::supply::Supply;
-use coldchassis_core::workbench::{ExposureView, StateView, exposure_file, person};
+use coldchassis_core::words::{Words, milliamperes};
+use coldchassis_core::workbench::{
+    ChartCase, ChartPoint, ChartView, ExposureView, Guard, RowView, StateView, chart,
+    exposure_file, person,
+};
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -122,5 +129,138 @@ fn no_cell_is_kinder_than_any_end_of_the_parts() {
                 && row.outcome != Outcome::BreakerTrips;
             assert!(!kinder, "{arrangement:?} {row:?} {cell:?}");
         }
+    }
+}
+
+/// The row that is printed for a case of the chart.
+fn row_of<'a>(printed: &'a ExposureView, case: &ChartCase) -> &'a RowView {
+    let faults: Vec<&str> = case.faults.iter().map(|fault| fault.id()).collect();
+    let is_it = |row: &&RowView| row.state == StateView::from(case.state) && row.faults == faults;
+    printed.rows.iter().find(is_it).expect("a row")
+}
+
+/// A point stands where the rows of its cases are, without a device and behind each.
+fn point_agrees(point: &ChartPoint, printed: &ExposureView) {
+    let rows: Vec<&RowView> = point.cases.iter().map(|case| row_of(printed, case)).collect();
+    for row in &rows {
+        assert_eq!(row.outcome, "touch", "{:?} {:?}", row.state, row.faults);
+        assert_eq!(milliamperes(row.touch_ma), point.figure, "{:?} {:?}", row.state, row.faults);
+        assert_eq!(zone(row.touch_ma, LONG_TOUCH_S.value), point.zone);
+    }
+    let largest = rows.iter().map(|row| row.touch_ma).fold(0.0, f64::max);
+    assert!((point.milliamperes - largest).abs() <= 1e-9 * largest, "{largest} {point:?}");
+    assert_eq!(point.seconds, LONG_TOUCH_S.value);
+    let neutral_open = rows.iter().any(|row| row.faults.contains(&Fault::NeutralOpen.id()));
+    for cut in &point.cuts {
+        let expected = match cut.device {
+            Guard::Gfci if neutral_open => None,
+            Guard::Gfci => gfci_trip_s(point.milliamperes),
+            Guard::Rcd30 => rcd_trip_s(point.milliamperes, 30.0, RcdType::General),
+        };
+        assert_eq!(cut.seconds, expected, "{point:?}");
+        let lasts = expected.unwrap_or(LONG_TOUCH_S.value);
+        assert_eq!(cut.zone, zone(point.milliamperes, lasts));
+        // A device never makes it worse.
+        assert!(cut.zone <= point.zone);
+    }
+}
+
+fn worst_single<'a>(rows: impl Iterator<Item = &'a RowView>) -> f64 {
+    rows.filter(|row| row.faults.len() == 1).map(|row| row.touch_ma).fold(0.0, f64::max)
+}
+
+/// Every state as found is shown once, and of the others the worst single fault and what is quoted.
+fn shows_what_it_should(view: &ChartView, verdict: &Verdict, printed: &ExposureView) {
+    let beside = view.beside.iter().flat_map(|beside| &beside.cases);
+    let cases: Vec<&ChartCase> =
+        view.points.iter().flat_map(|point| &point.cases).chain(beside).collect();
+    let shown: Vec<&RowView> = cases.iter().map(|case| row_of(printed, case)).collect();
+    for row in printed.rows.iter().filter(|row| row.faults.is_empty()) {
+        let times = shown.iter().filter(|shown| **shown == row).count();
+        assert_eq!(times, 1, "{row:?}");
+    }
+    let worst = worst_single(printed.rows.iter());
+    let worst_shown = worst_single(shown.iter().copied());
+    assert!((worst_shown - worst).abs() <= 1e-9 * worst.max(1.0), "{worst} {worst_shown}");
+    let Some(quoted) = shown_worst(verdict) else { return };
+    let ids: Vec<&str> = quoted.faults.faults().map(Fault::id).collect();
+    let is_quoted = |row: &&RowView| {
+        Some(&row.state) == quoted.state.map(StateView::from).as_ref() && row.faults == ids
+    };
+    assert!(shown.iter().copied().any(|row| is_quoted(&row)), "{quoted:?}");
+    let marked = view.points.iter().filter(|point| point.quoted).count();
+    assert_eq!(marked, usize::from(quoted.milliamperes >= view.milliamperes[0]));
+}
+
+#[test]
+fn the_chart_is_what_the_command_line_prints() {
+    let mut rng = ChaCha8Rng::seed_from_u64(7);
+    let words = Words::of("en");
+    let (mut points, mut beside, mut pairs) = (0, 0, 0);
+    for _ in 0..ARRANGEMENTS {
+        let (arrangement, values, supply) = drawn(&mut rng);
+        let mut exposures = Exposures::new(&supply, supply.volts, exactly(&values));
+        let printed = printed(arrangement, &values, &supply);
+        let findings = Findings::new(supply);
+        let worst = exposures.worst(arrangement);
+        let verdict = Verdict { treat_as: worst.class, worst, ..nothing_known(&findings) };
+        let grid = exposures.grid(arrangement);
+        let view = chart(&findings, &verdict, arrangement, &grid, &words);
+        view.points.iter().for_each(|point| point_agrees(point, &printed));
+        for case in view.beside.iter().flat_map(|beside| &beside.cases) {
+            let row = row_of(&printed, case);
+            assert!(row.outcome != "touch" || row.touch_ma < view.milliamperes[0], "{row:?}");
+            beside += 1;
+        }
+        shows_what_it_should(&view, &verdict, &printed);
+        points += view.points.len();
+        let is_pair = |case: &ChartCase| case.faults.len() == 2;
+        pairs +=
+            view.points.iter().flat_map(|point| &point.cases).filter(|case| is_pair(case)).count();
+    }
+    println!("{points} points, {beside} cases beside them, {pairs} pairs");
+    assert!(points > ARRANGEMENTS && beside > 50 && pairs > 5);
+}
+
+/// The verdict of somebody who has found nothing; only its worst case is replaced.
+fn nothing_known(findings: &Findings) -> Verdict {
+    static KNOWN: Mutex<Vec<(Supply, Verdict)>> = Mutex::new(Vec::new());
+    let mut known = KNOWN.lock().expect("nobody panicked");
+    if let Some((_, verdict)) = known.iter().find(|(supply, _)| *supply == findings.supply) {
+        return verdict.clone();
+    }
+    let verdict = assess(findings, &mut Judge::of(findings));
+    known.push((findings.supply, verdict.clone()));
+    verdict
+}
+
+/// What is drawn is what is judged by: between the corners as at them.
+#[test]
+fn lines_and_curves_of_the_chart_part_what_they_say() {
+    let supply = Supply::new(120.0, 60.0);
+    let findings = Findings::new(supply);
+    let arrangement = all().iter().find(|arrangement| arrangement.line.is_some()).expect("one");
+    let grid = Judge::of(&findings).grid(arrangement);
+    let verdict = nothing_known(&findings);
+    let view = chart(&findings, &verdict, arrangement, &grid, &Words::of("en"));
+    assert_eq!(view.zones.len(), view.lines.len() + 1);
+    for (line, around) in view.lines.iter().zip(view.zones.windows(2)) {
+        let ends = [line.points[0][1], line.points[line.points.len() - 1][1]];
+        assert_eq!(ends, view.seconds, "the line goes from edge to edge");
+        for pair in line.points.windows(2) {
+            let [current, time] =
+                [(pair[0][0] * pair[1][0]).sqrt(), (pair[0][1] * pair[1][1]).sqrt()];
+            assert_eq!(zone(current * 0.999, time), around[0].id);
+            assert_eq!(zone(current * 1.001, time), around[1].id);
+        }
+    }
+    for place in &view.zones {
+        assert_eq!(zone(place.at[0], place.at[1]), place.id, "its name stands in it");
+    }
+    for device in &view.devices {
+        let [least_ma, first_s] = device.curve[0];
+        assert_eq!(first_s, view.seconds[1]);
+        assert!(device.curve.iter().all(|corner| corner[0] >= least_ma));
+        assert_eq!(device.curve[device.curve.len() - 1][0], view.milliamperes[1]);
     }
 }

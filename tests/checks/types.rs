@@ -10,8 +10,8 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, ChargeView, Code, Entry, ExposureView, FindingView, GridView,
-    HeaterView, InspectionView, InsulationView, LikelyView, NewUnit, PresetView, Problem,
+    AnswerView, AssessView, ChargeView, ChartView, Code, Entry, ExposureView, FindingView,
+    GridView, HeaterView, InspectionView, InsulationView, LikelyView, NewUnit, PresetView, Problem,
     QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag, TouchTestView, TubeHit,
     TubeRead, UnitView, WorstStateView,
 };
@@ -58,6 +58,7 @@ fn generate(folder: &Path) {
         ChargeView,
         InsulationView,
         GridView,
+        ChartView,
         ReadingsView,
         TouchTestView,
         RestsOnView,

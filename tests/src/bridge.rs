@@ -74,6 +74,7 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "stored_charge" => return Ok(json!(bench.stored_charge(given["charge"].clone())?)),
         "insulation_test" => return Ok(json!(bench.insulation_test(inspection())?)),
         "grid" => return Ok(json!(bench.grid(inspection())?)),
+        "chart" => return Ok(json!(bench.chart(inspection())?)),
         "circuit" => return Ok(json!(bench.circuit(inspection(), given["at"].clone())?)),
         "touch_test" => return Ok(json!(bench.touch_test(inspection())?)),
         "set_live_test" => {

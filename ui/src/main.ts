@@ -1,6 +1,7 @@
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/print.css';
 
 import { mount } from 'svelte';
 

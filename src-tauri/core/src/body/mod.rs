@@ -18,7 +18,10 @@ pub use limits::{
 };
 pub use networks::{MeasuringNetwork, Readout, TOUCH_TEST_OHM, touch_test_ohms};
 pub use path::{Path, Posture};
-pub use protection::{GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RcdType, gfci_trip_s, rcd_trip_s};
+pub use protection::{
+    GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RCD_USUAL_MA, RcdType, gfci_curve, gfci_trip_s,
+    rcd_curve, rcd_trip_s,
+};
 pub use stored_charge::{BODY_OHM, ChargeLimit, EMPTY, LOW_VOLTS, PLUG_VOLTS, StoredCharge};
 pub use tolerable::{BODY_RESISTANCE_OHM, Weight, tolerable_ma};
-pub use zones::{Curve, Zone, curve_ma, zone};
+pub use zones::{Curve, Zone, curve_ma, curve_mark, curve_points, zone};

@@ -7,51 +7,41 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-/// A line between two zones.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Curve {
-    /// Perception.
-    A,
-    /// Muscles may not let go.
-    B,
-    /// Fibrillation becomes possible.
-    C1,
-    /// Fibrillation in about 5 % of cases.
-    C2,
-    /// Fibrillation in about half the cases.
-    C3,
-}
+use crate::fields::id_enum;
+use crate::figure::Mark;
 
-impl Curve {
-    /// All lines, from the least current up.
-    pub const ALL: [Self; 5] = [Self::A, Self::B, Self::C1, Self::C2, Self::C3];
-
-    const fn id(self) -> &'static str {
-        match self {
-            Self::A => "a",
-            Self::B => "b",
-            Self::C1 => "c1",
-            Self::C2 => "c2",
-            Self::C3 => "c3",
-        }
+id_enum! {
+    /// A line between two zones, from the least current up.
+    pub enum Curve {
+        /// Perception.
+        A = "a",
+        /// Muscles may not let go.
+        B = "b",
+        /// Fibrillation becomes possible.
+        C1 = "c1",
+        /// Fibrillation in about 5 % of cases.
+        C2 = "c2",
+        /// Fibrillation in about half the cases.
+        C3 = "c3",
     }
 }
 
-/// What a current does to most people in the time it lasts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Zone {
-    /// AC-1: perhaps felt, usually no reaction.
-    Ac1,
-    /// AC-2: felt, muscles may jerk, usually no harm.
-    Ac2,
-    /// AC-3: muscles cramp, breathing is hard, the heart may be disturbed.
-    Ac3,
-    /// AC-4.1: up to about 5 % fibrillate.
-    Ac41,
-    /// AC-4.2: up to about half fibrillate.
-    Ac42,
-    /// AC-4.3: more than half fibrillate.
-    Ac43,
+id_enum! {
+    /// What a current does to most people in the time it lasts.
+    pub enum Zone {
+        /// AC-1: perhaps felt, usually no reaction.
+        Ac1 = "ac_1",
+        /// AC-2: felt, muscles may jerk, usually no harm.
+        Ac2 = "ac_2",
+        /// AC-3: muscles cramp, breathing is hard, the heart may be disturbed.
+        Ac3 = "ac_3",
+        /// AC-4.1: up to about 5 % fibrillate.
+        Ac41 = "ac_4_1",
+        /// AC-4.2: up to about half fibrillate.
+        Ac42 = "ac_4_2",
+        /// AC-4.3: more than half fibrillate.
+        Ac43 = "ac_4_3",
+    }
 }
 
 #[derive(Deserialize)]
@@ -61,33 +51,68 @@ struct Row {
     time_s: f64,
     #[serde(rename = "current_mA_rms_or_dc")]
     current_ma: f64,
+    confidence: String,
 }
 
-/// A line's points: time in s, current in mA.
-type Points = Vec<(f64, f64)>;
+/// A line as the table has it.
+struct Line {
+    curve: Curve,
+    /// Time in s and current in mA, from the shortest time on.
+    points: Vec<(f64, f64)>,
+    /// The weakest mark of its points.
+    mark: Mark,
+}
 
-static POINTS: LazyLock<Vec<(Curve, Points)>> = LazyLock::new(|| {
+impl Line {
+    fn of(curve: Curve, rows: &[Row]) -> Self {
+        let is_own = |row: &&Row| row.current_kind == "AC" && row.curve == curve.id();
+        let own: Vec<&Row> = rows.iter().filter(is_own).collect();
+        let marks = own.iter().map(|row| mark(&row.confidence));
+        Self {
+            curve,
+            points: own.iter().map(|row| (row.time_s, row.current_ma)).collect(),
+            // Declared from the best on.
+            mark: marks.max_by_key(|mark| *mark as u8).unwrap_or(Mark::MemoryLow),
+        }
+    }
+}
+
+fn mark(confidence: &str) -> Mark {
+    match confidence {
+        "verified" => Mark::Verified,
+        "memory-high" => Mark::MemoryHigh,
+        "memory-medium" => Mark::MemoryMedium,
+        _ => Mark::MemoryLow,
+    }
+}
+
+static LINES: LazyLock<Vec<Line>> = LazyLock::new(|| {
     let text = include_str!("../../data/time_current_curves.csv");
     let rows: Vec<Row> =
         csv::Reader::from_reader(text.as_bytes()).deserialize().filter_map(Result::ok).collect();
-    Curve::ALL
-        .into_iter()
-        .map(|curve| {
-            let points = rows
-                .iter()
-                .filter(|row| row.current_kind == "AC" && row.curve == curve.id())
-                .map(|row| (row.time_s, row.current_ma))
-                .collect();
-            (curve, points)
-        })
-        .collect()
+    Curve::ALL.iter().map(|curve| Line::of(*curve, &rows)).collect()
 });
+
+fn line(curve: Curve) -> Option<&'static Line> {
+    LINES.iter().find(|line| line.curve == curve)
+}
+
+/// The points that a line is straight between in logarithms: time in s and current in mA rms, from
+/// the shortest time on, as the rows of the table have them.
+pub fn curve_points(curve: Curve) -> &'static [(f64, f64)] {
+    let Some(line) = line(curve) else { return &[] };
+    &line.points
+}
+
+/// How far a line was checked: the weakest mark of its points.
+pub fn curve_mark(curve: Curve) -> Mark {
+    line(curve).map_or(Mark::MemoryLow, |line| line.mark)
+}
 
 /// The current of a line in mA rms for a time in s.
 pub fn curve_ma(curve: Curve, time_s: f64) -> f64 {
-    let points = POINTS.iter().find(|(c, _)| *c == curve).map_or(&[][..], |(_, points)| points);
     let mut before: Option<(f64, f64)> = None;
-    for &(row_s, row_ma) in points {
+    for &(row_s, row_ma) in curve_points(curve) {
         if time_s <= row_s {
             let Some((low_s, low_ma)) = before else {
                 return row_ma;
@@ -123,7 +148,8 @@ pub fn zone(current_ma: f64, time_s: f64) -> Zone {
 
 #[cfg(test)]
 mod tests {
-    use super::{Curve, Zone, curve_ma, zone};
+    use super::{Curve, Zone, curve_ma, curve_mark, curve_points, zone};
+    use crate::figure::Mark;
 
     // IEC 60479-1 figure 20, c1: 500 mA at 10 ms, 50 mA at 1 s, 40 mA from 3 s (from memory, high).
     #[test]
@@ -134,6 +160,14 @@ mod tests {
         assert!((between - (50.0f64 * 43.0).sqrt()).abs() < 1e-9);
         assert_eq!(curve_ma(Curve::C1, 100.0), curve_ma(Curve::C1, 10.0));
         assert_eq!(curve_ma(Curve::B, 0.001), 200.0);
+    }
+
+    #[test]
+    fn a_line_is_as_sure_as_the_weakest_of_its_points() {
+        assert_eq!(curve_mark(Curve::A), Mark::Verified);
+        // One of its points was seen in print, the others are from memory.
+        assert_eq!(curve_mark(Curve::B), Mark::MemoryLow);
+        assert_eq!(curve_points(Curve::A), [(0.01, 0.5), (10.0, 0.5)]);
     }
 
     #[test]

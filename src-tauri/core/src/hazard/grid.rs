@@ -6,6 +6,7 @@ use crate::arrangement::{Arrangement, FaultSet, State, fault_sets, states};
 
 use super::exposure::Exposures;
 use super::outcome::Outcome;
+use super::table::Row;
 
 /// All states of an arrangement with no fault and with each single one.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,6 +20,14 @@ pub struct Grid {
 }
 
 impl Grid {
+    /// Every cell with what it is of, by fault, then by state.
+    pub fn rows(&self) -> impl Iterator<Item = Row> {
+        self.faults.iter().zip(&self.cells).flat_map(move |(&faults, cells)| {
+            let cells = self.states.iter().zip(cells);
+            cells.map(move |(&state, &outcome)| Row { state, faults, outcome })
+        })
+    }
+
     /// The worse of two grids of one arrangement, cell by cell.
     #[must_use]
     pub fn worse(self, other: &Self) -> Self {

@@ -124,13 +124,13 @@ pub fn severity_sentence(milliamperes: f64) -> Message {
 }
 
 /// How long a touch is taken to last, s: the end of the time/current chart.
-const LONG_TOUCH_S: Figure = Figure::new(10.0, "s", Source::Model, Mark::Assumption);
+pub const LONG_TOUCH_S: Figure = Figure::new(10.0, "s", Source::Model, Mark::Assumption);
 
 /// Below this a live verdict is one of a supply conductor on the earth wire, not of a current, mA.
 const LIVE_MA: f64 = crate::body::LET_GO_MA.value;
 
-/// One fault, or two joined.
-fn fault_words(faults: FaultSet) -> Message {
+/// One fault, or two joined, inside a sentence.
+pub fn fault_words(faults: FaultSet) -> Message {
     let named = |fault: Fault| Message::new(format!("fault-{}", fault.id()));
     let mut each = faults.faults();
     match (each.next(), each.next()) {

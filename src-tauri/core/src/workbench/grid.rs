@@ -86,13 +86,7 @@ impl Workbench {
     /// # Errors
     /// There is no such inspection, or the record cannot be read.
     pub fn grid(&mut self, inspection: Uuid) -> Result<GridView, Problem> {
-        let (inspection, unit) = self.find(inspection)?;
-        let findings = self.read(&inspection, &unit)?;
-        let verdict = self.verdict_on(&findings);
-        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
-        let found = verdict.worst_of.and_then(|id| all().get(usize::from(id.0)));
-        let of = found.filter(|arrangement| arrangement.line.is_some());
-        let Some((arrangement, grid)) = of.map(|of| (of, judge.grid(of))) else {
+        let Some(left) = self.worst_left(inspection)? else {
             return Ok(GridView {
                 notes: vec![self.words.say_id("grid-no-line")],
                 arrangement: Vec::new(),
@@ -100,9 +94,54 @@ impl Workbench {
                 rows: Vec::new(),
             });
         };
-        Ok(Says { findings: &findings, verdict: &verdict, arrangement, words: &self.words }
-            .view(&grid))
+        let says = Says {
+            findings: &left.findings,
+            verdict: &left.verdict,
+            arrangement: left.arrangement,
+            words: &self.words,
+        };
+        Ok(says.view(&left.grid))
     }
+
+    /// The worst arrangement that an inspection leaves; nothing where it has no line side.
+    pub(super) fn worst_left(&mut self, inspection: Uuid) -> Result<Option<WorstLeft>, Problem> {
+        let (inspection, unit) = self.find(inspection)?;
+        let findings = self.read(&inspection, &unit)?;
+        let verdict = self.verdict_on(&findings);
+        let found = verdict.worst_of.and_then(|id| all().get(usize::from(id.0)));
+        let Some(arrangement) = found.filter(|arrangement| arrangement.line.is_some()) else {
+            return Ok(None);
+        };
+        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
+        let grid = judge.grid(arrangement);
+        Ok(Some(WorstLeft { findings, verdict, arrangement, grid }))
+    }
+}
+
+/// The worst arrangement that an inspection leaves, and all that is known of it.
+pub(super) struct WorstLeft {
+    pub(super) findings: Findings,
+    pub(super) verdict: Verdict,
+    pub(super) arrangement: &'static Arrangement,
+    pub(super) grid: Grid,
+}
+
+/// Of which arrangement the figures are, and what holds for it whatever they are.
+pub(super) fn notes_on(
+    findings: &Findings,
+    verdict: &Verdict,
+    arrangement: &Arrangement,
+) -> Vec<Message> {
+    let highest = volts(findings.supply.volts_max);
+    let of = match verdict.consistent {
+        _ if !verdict.conflicts.is_empty() => Message::new("grid-conflict"),
+        1 => Message::new("grid-of-one").text("volts", highest),
+        count => {
+            Message::new("grid-of-worst").text("count", count.to_string()).text("volts", highest)
+        }
+    };
+    let on_earth = arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
+    std::iter::once(of).chain(on_earth).collect()
 }
 
 /// Says what the cells of an arrangement come to.
@@ -126,19 +165,10 @@ impl Says<'_> {
     }
 
     fn notes(&self) -> Vec<String> {
-        let highest = volts(self.findings.supply.volts_max);
-        let of = match self.verdict.consistent {
-            _ if !self.verdict.conflicts.is_empty() => Message::new("grid-conflict"),
-            1 => Message::new("grid-of-one").text("volts", highest),
-            count => Message::new("grid-of-worst")
-                .text("count", count.to_string())
-                .text("volts", highest),
-        };
-        let on_earth =
-            self.arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
         let pairs = matches!(self.verdict.treat_as, Class::OneFault | Class::TwoFaults)
             .then(|| Message::new("grid-two-faults"));
-        let notes = [Some(of), on_earth, pairs].into_iter().flatten();
+        let notes =
+            notes_on(self.findings, self.verdict, self.arrangement).into_iter().chain(pairs);
         notes.map(|note| self.words.say(&note)).collect()
     }
 

@@ -4,6 +4,9 @@
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
 mod bench_test_views;
+mod chart;
+mod chart_devices;
+mod chart_views;
 mod circuit;
 mod circuit_place;
 mod circuit_walk;
@@ -40,6 +43,11 @@ pub use crate::simulation::{Figures, Row};
 pub use bench_test_views::{
     ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
     TouchTestView,
+};
+pub use chart::chart;
+pub use chart_views::{
+    ChartBeside, ChartCase, ChartCut, ChartDevice, ChartLine, ChartPoint, ChartView, ChartZone,
+    Guard,
 };
 pub use circuit::{CircuitView, FaultChoice, Flips, PartLabel};
 pub use circuit_walk::WalkStep;

@@ -1,6 +1,7 @@
 import { toJpeg, toText } from './photoText';
 import type { Access } from '../types/Access';
 import type { ChargeView } from '../types/ChargeView';
+import type { ChartView } from '../types/ChartView';
 import type { Code } from '../types/Code';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
@@ -64,6 +65,7 @@ export interface Backend {
   storedCharge(farads: number, volts: number, bleedOhms: number | null): Promise<ChargeView>;
   insulationTest(inspection: string): Promise<InsulationView>;
   grid(inspection: string): Promise<GridView>;
+  chart(inspection: string): Promise<ChartView>;
   touchTest(inspection: string): Promise<TouchTestView>;
   /** One thing of the live touch test, such as `protection` or a position's volts. */
   setLiveTest(inspection: string, part: string, value: string | number | boolean): Promise<InspectionView>;
@@ -118,6 +120,7 @@ export function backendOver(call: Call): Backend {
       }),
     insulationTest: (inspection) => call('insulation_test', { inspection }),
     grid: (inspection) => call('grid', { inspection }),
+    chart: (inspection) => call('chart', { inspection }),
     touchTest: (inspection) => call('touch_test', { inspection }),
     setLiveTest: (inspection, part, value) =>
       call('set_live_test', { inspection, part, value }),

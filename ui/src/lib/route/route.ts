@@ -17,7 +17,17 @@ const PLAIN = ['new', 'settings', 'shocked', 'heaters', 'charge'] as const;
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
 /** Stands before the id of a reading where it is asked for like a question. */
 const READINGS = 'readings.';
-const PLACES = ['found', 'verdict', 'readings', 'heaters', 'charge', 'insulation', 'touch', 'grid'] as const;
+const PLACES = [
+  'found',
+  'verdict',
+  'readings',
+  'heaters',
+  'charge',
+  'insulation',
+  'touch',
+  'grid',
+  'chart',
+] as const;
 /** A screen of an inspection that needs nothing more. */
 type Place = (typeof PLACES)[number];
 
@@ -84,7 +94,7 @@ export function parent(route: Route): Route {
   if ('inspection' in route && isBesideReadings) {
     return { screen: 'readings', inspection: route.inspection };
   }
-  const isBesideVerdict = ['found', 'readings', 'photo', 'heaters', 'grid'].includes(route.screen);
+  const isBesideVerdict = ['found', 'readings', 'photo', 'heaters', 'grid', 'chart'].includes(route.screen);
   if ('inspection' in route && isBesideVerdict) {
     return { screen: 'verdict', inspection: route.inspection };
   }
