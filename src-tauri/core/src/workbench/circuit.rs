@@ -7,13 +7,13 @@ use uuid::Uuid;
 use super::circuit_place::{Place, read_place};
 use super::circuit_walk::{WalkStep, walk};
 use super::error::Problem;
-use super::grid::{CellLevel, Says};
+use super::grid::{CellLevel, Says, WorstLeft};
 use super::session::Workbench;
 use crate::arrangement::{
     Arrangement, Cord, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, LineSide,
-    NearPin, Part, Reach, State, SwitchLeg, Values, all, hot_pin,
+    NearPin, Part, Reach, State, SwitchLeg, Values, hot_pin,
 };
-use crate::hazard::{Class, Outcome, Way};
+use crate::hazard::{Class, Grid, Outcome, Way};
 use crate::inspection::Judge;
 use crate::words::{Message, Words, farads, ohms, volts};
 
@@ -111,41 +111,39 @@ impl Workbench {
     /// There is no such inspection, the state or a fault is none of this arrangement's, or the record cannot be
     /// read.
     pub fn circuit(&mut self, inspection: Uuid, at: Value) -> Result<Option<CircuitView>, Problem> {
-        let (inspection, unit) = self.find(inspection)?;
-        let findings = self.read(&inspection, &unit)?;
-        let verdict = self.verdict_on(&findings);
-        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
-        let found = verdict.worst_of.and_then(|id| all().get(usize::from(id.0)));
-        let Some((arrangement, line)) = found.and_then(|of| of.line.map(|line| (of, line))) else {
+        let Some(left) = self.worst_left(inspection)? else { return Ok(None) };
+        let WorstLeft { findings, verdict, arrangement, grid } = &left;
+        let place = read_place(at, arrangement, findings.supply.feed)?;
+        let worst = &verdict.worst;
+        let quoted = worst.state.map(|state| Place { state, faults: worst.faults });
+        let (Some(place), Some(line)) = (place.or(quoted), arrangement.line) else {
             return Ok(None);
         };
-        let place = read_place(at, arrangement, findings.supply.feed)?;
-        let quoted = verdict.worst.state.map(|state| Place { state, faults: verdict.worst.faults });
-        let Some(place) = place.or(quoted) else { return Ok(None) };
-        let says = Says { findings: &findings, verdict: &verdict, arrangement, words: &self.words };
-        Ok(Picture { judge, says, arrangement, line }.view(place))
+        let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
+        let says = Says { findings, verdict, arrangement, words: &self.words };
+        Ok(Picture { judge, says, grid, line }.view(place))
     }
 }
 
 struct Picture<'a> {
     judge: &'a mut Judge,
     says: Says<'a>,
-    arrangement: &'a Arrangement,
+    grid: &'a Grid,
     line: LineSide,
 }
 
 impl Picture<'_> {
     fn view(self, place: Place) -> Option<CircuitView> {
         let Place { state, faults } = place;
-        let way = self.judge.way(self.arrangement, state, faults)?;
-        let class = self.judge.class_with(self.arrangement, faults);
+        let way = self.judge.way(self.says.arrangement, state, faults)?;
+        let class = self.judge.class_with(self.says.arrangement, faults);
         let cell = self.says.cell(state, faults, way.outcome);
         let words = self.says.words;
         let choices = self.choices(faults);
-        let walk = walk(self.judge, &self.says);
+        let walk = walk(self.grid, &self.says);
         let line = self.line;
         Some(CircuitView {
-            isolation: self.arrangement.isolation,
+            isolation: self.says.arrangement.isolation,
             cord: line.cord,
             near_pin: line.near_pin,
             line_capacitor: line.line_capacitor,
@@ -170,7 +168,7 @@ impl Picture<'_> {
             sentences: with_barrier(words, &way, cell.sentences),
             class_label: words.say(&Message::new(format!("class-{}", class.id()))),
             class,
-            labels: labels(self.arrangement, &line, &way.values),
+            labels: labels(self.says.arrangement, &line, &way.values),
             path: way.parts,
             walk,
         })
@@ -180,7 +178,7 @@ impl Picture<'_> {
         let words = self.says.words;
         let existing = Fault::ALL
             .iter()
-            .filter(|fault| fault.exists(self.arrangement, self.says.findings.supply.feed));
+            .filter(|fault| fault.exists(self.says.arrangement, self.says.findings.supply.feed));
         let choice = |fault: &Fault| FaultChoice {
             fault: *fault,
             name: words.say(&Message::new(format!("fault-{}", fault.id()))),

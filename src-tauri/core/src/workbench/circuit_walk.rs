@@ -6,7 +6,6 @@ use serde::Serialize;
 use super::grid::Says;
 use crate::arrangement::{Fault, FaultSet, State, Switch, SwitchLeg};
 use crate::hazard::{Grid, Outcome};
-use crate::inspection::Judge;
 use crate::words::Message;
 
 /// One step of the walk.
@@ -30,9 +29,8 @@ struct Cell {
 }
 
 /// The walk through the worst arrangement.
-pub(super) fn walk(judge: &mut Judge, says: &Says<'_>) -> Vec<WalkStep> {
-    let grid = judge.grid(says.arrangement);
-    let cells = cells(&grid);
+pub(super) fn walk(grid: &Grid, says: &Says<'_>) -> Vec<WalkStep> {
+    let cells = cells(grid);
     let found = || cells.iter().copied().filter(|cell| cell.faults.is_empty());
     let off = || found().filter(|cell| cell.state.switch == Switch::Off);
     let broken = cells.iter().copied().filter(|cell| !cell.faults.is_empty());

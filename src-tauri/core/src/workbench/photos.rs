@@ -101,6 +101,7 @@ impl Workbench {
             sha256: photo.digest.to_string(),
             width: photo.width,
             height: photo.height,
+            hints: Vec::new(),
         };
         if self.shows(inspection, &row)? {
             return self.inspection(inspection);
