@@ -1,8 +1,8 @@
 //! The ids that code and user interface build by filling in a pattern, from the lists of the core.
 
 use coldchassis_core::arrangement::{
-    Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Probe, Reach, Selector,
-    Switch, SwitchLeg,
+    Cord, Fault, Isolation, LineCapacitor, LineCapacitorClass, NearPin, Part, Probe, Reach,
+    Selector, Switch, SwitchLeg,
 };
 use coldchassis_core::body::{ChargeLimit, Curve, Zone};
 use coldchassis_core::hazard::{Class, Severity, Signal};
@@ -225,6 +225,7 @@ fn cautions() -> Vec<Expansion> {
         of("overlay-{}-why", OverlayId::IDS),
         of("fault-{}", Fault::IDS),
         of("fault-{}-what", Fault::IDS),
+        of("part-{}", Part::IDS),
     ]
 }
 

@@ -10,10 +10,10 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, ChargeView, ChartView, Code, Entry, ExposureView, FindingView,
-    GridView, HeaterView, InspectionView, InsulationView, LikelyView, NewUnit, PresetView, Problem,
-    QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag, TouchTestView, TubeHit,
-    TubeRead, UnitView, WorstStateView,
+    AnswerView, AssessView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
+    FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView, NewUnit,
+    PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag,
+    TouchTestView, TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
 use ts_rs::{Config, TS};
@@ -59,6 +59,7 @@ fn generate(folder: &Path) {
         InsulationView,
         GridView,
         ChartView,
+        CircuitView,
         ReadingsView,
         TouchTestView,
         RestsOnView,

@@ -78,10 +78,10 @@ impl Line {
 }
 
 fn mark(confidence: &str) -> Mark {
-    match confidence {
-        "verified" => Mark::Verified,
-        "memory-high" => Mark::MemoryHigh,
-        "memory-medium" => Mark::MemoryMedium,
+    match confidence.rsplit('-').next() {
+        Some("verified") => Mark::Verified,
+        Some("high") => Mark::MemoryHigh,
+        Some("medium") => Mark::MemoryMedium,
         _ => Mark::MemoryLow,
     }
 }

@@ -80,7 +80,7 @@ fn coded(photo: &RgbImage) -> Result<(Vec<u8>, Vec<u8>), PhotoError> {
 }
 
 /// The pixels as they lie in the file, and how to turn them.
-fn decode(bytes: &[u8]) -> Result<(RgbImage, Orientation), PhotoError> {
+pub(super) fn decode(bytes: &[u8]) -> Result<(RgbImage, Orientation), PhotoError> {
     match format_of(bytes)? {
         Format::Jpeg => decode_jpeg(bytes),
         Format::Png => decode_png(bytes),

@@ -24,6 +24,18 @@ pub fn amperes(amperes: f64) -> String {
     with_unit(amperes, "A")
 }
 
+/// A length in mm with its bound, to a tenth; the bound is never made smaller by that.
+pub fn millimetres(millimetres: f64, bound: f64) -> String {
+    let up = (bound * 10.0).ceil() / 10.0;
+    format!("{millimetres:.1}{JOIN}±{JOIN}{up:.1}{JOIN}mm")
+}
+
+/// A ratio with its bound, to a hundredth; the bound is never made smaller by that.
+pub fn ratio(ratio: f64, bound: f64) -> String {
+    let up = (bound * 100.0).ceil() / 100.0;
+    format!("{ratio:.2}{JOIN}±{JOIN}{up:.2}")
+}
+
 /// A frequency in Hz.
 pub fn hertz(hertz: f64) -> String {
     with_unit(hertz, "Hz")

@@ -124,7 +124,7 @@ impl Workbench {
         photo: Uuid,
         caption: &str,
     ) -> Result<InspectionView, Problem> {
-        self.find_photo(inspection, photo)?;
+        self.photo(inspection, photo)?;
         let text = text("caption", caption)?;
         self.set(inspection, Change::PhotoCaptioned { photo, text })
     }
@@ -138,7 +138,7 @@ impl Workbench {
         inspection: Uuid,
         photo: Uuid,
     ) -> Result<InspectionView, Problem> {
-        self.find_photo(inspection, photo)?;
+        self.photo(inspection, photo)?;
         self.set(inspection, Change::photo_removed(photo))
     }
 
@@ -207,11 +207,11 @@ impl Workbench {
         Ok(self.store.photos(inspection)?.iter().any(is_same))
     }
 
-    fn find_photo(&self, inspection: Uuid, photo: Uuid) -> Result<(), Problem> {
+    /// A photo of an inspection.
+    pub(super) fn photo(&self, inspection: Uuid, photo: Uuid) -> Result<Photo, Problem> {
         self.find(inspection)?;
         let photos = self.store.photos(inspection)?;
-        let is_there = photos.iter().any(|there| there.id == photo);
-        if is_there { Ok(()) } else { Err(no_photo()) }
+        photos.into_iter().find(|there| there.id == photo).ok_or_else(no_photo)
     }
 }
 
