@@ -2,7 +2,9 @@ import { toJpeg, toText } from './photoText';
 import type { Access } from '../types/Access';
 import type { ChargeView } from '../types/ChargeView';
 import type { ChartView } from '../types/ChartView';
+import type { CircuitView } from '../types/CircuitView';
 import type { Code } from '../types/Code';
+import type { Fault } from '../types/Fault';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
 import type { GridView } from '../types/GridView';
@@ -13,6 +15,7 @@ import type { PresetView } from '../types/PresetView';
 import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
 import type { ReadingsView } from '../types/ReadingsView';
+import type { State } from '../types/State';
 import type { Supply } from '../types/Supply';
 import type { TouchTestView } from '../types/TouchTestView';
 import type { TubeHit } from '../types/TubeHit';
@@ -31,6 +34,9 @@ export interface Rated {
   hertz?: number;
   watts?: number;
 }
+
+/** A position of plug, switch and ground switch, with the faults that are put in. */
+export type CircuitPlace = State & { faults: Fault[] };
 
 /** A meter's highest resistance, Ω, and its accuracy, % of the reading and digits. */
 export type Meter = { max_ohms: number; percent: number; digits: number };
@@ -65,6 +71,8 @@ export interface Backend {
   storedCharge(farads: number, volts: number, bleedOhms: number | null): Promise<ChargeView>;
   insulationTest(inspection: string): Promise<InsulationView>;
   grid(inspection: string): Promise<GridView>;
+  /** The picture of the worst arrangement; `null` is where the verdict looks. Nothing without a line side. */
+  circuit(inspection: string, at: CircuitPlace | null): Promise<CircuitView | null>;
   chart(inspection: string): Promise<ChartView>;
   touchTest(inspection: string): Promise<TouchTestView>;
   /** One thing of the live touch test, such as `protection` or a position's volts. */
@@ -120,6 +128,7 @@ export function backendOver(call: Call): Backend {
       }),
     insulationTest: (inspection) => call('insulation_test', { inspection }),
     grid: (inspection) => call('grid', { inspection }),
+    circuit: (inspection, at) => call('circuit', { inspection, at }),
     chart: (inspection) => call('chart', { inspection }),
     touchTest: (inspection) => call('touch_test', { inspection }),
     setLiveTest: (inspection, part, value) =>

@@ -68,6 +68,9 @@ new-start = Start looking
 
 ## A question
 
+torch-on = Light on
+torch-off = Light off
+torch-missing = The light of this device cannot be turned on from here.
 question-how-to-look = How to look
 question-how-and-why = How to look, and why it is asked
 question-several = Tick all that you find.
