@@ -53,6 +53,10 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         show_photo,
         caption_photo,
         remove_photo,
+        mark_photo,
+        pair_photo,
+        order_photos,
+        export_photo,
         find_tubes,
         read_tubes,
         study_heaters,
@@ -246,6 +250,36 @@ fn caption_photo(
     caption: String,
 ) -> Answer<InspectionView> {
     desk.with(|bench| bench.caption_photo(inspection, photo, &caption))
+}
+
+#[command(async)]
+fn mark_photo(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    photo: Uuid,
+    marks: Value,
+) -> Answer<InspectionView> {
+    desk.with(|bench| bench.mark_photo(inspection, photo, marks))
+}
+
+#[command(async)]
+fn pair_photo(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    photo: Uuid,
+    before: Option<Uuid>,
+) -> Answer<InspectionView> {
+    desk.with(|bench| bench.pair_photo(inspection, photo, before))
+}
+
+#[command(async)]
+fn order_photos(desk: Desked<'_>, inspection: Uuid, order: Vec<Uuid>) -> Answer<InspectionView> {
+    desk.with(|bench| bench.order_photos(inspection, order))
+}
+
+#[command(async)]
+fn export_photo(desk: Desked<'_>, inspection: Uuid, photo: Uuid) -> Answer<String> {
+    desk.with(|bench| bench.export_text(inspection, photo))
 }
 
 #[command(async)]

@@ -56,4 +56,12 @@ const CHARTS: Screen[] = [
   { name: 'chart-no-line', reach: of(PICNIC_PORTABLE, 'chart') },
 ];
 
-export const VERDICTS: readonly Screen[] = [...TAGS, ...SECTIONS, ...GRIDS, ...CHARTS];
+const CIRCUITS: Screen[] = [
+  { name: 'circuit-live', reach: of(HOT_CHASSIS, 'circuit'), long: true },
+  { name: 'circuit-leaky', reach: of(LEAKY_AMPLIFIER, 'circuit'), long: true },
+  { name: 'circuit-one-fault', reach: of(CLOSED_RADIO, 'circuit') },
+  { name: 'circuit-two-faults', reach: of(EARTHED_AMPLIFIER, 'circuit') },
+  { name: 'circuit-no-line', reach: of(PICNIC_PORTABLE, 'circuit') },
+];
+
+export const VERDICTS: readonly Screen[] = [...TAGS, ...SECTIONS, ...GRIDS, ...CHARTS, ...CIRCUITS];

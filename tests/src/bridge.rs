@@ -99,6 +99,16 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "caption_photo" => {
             bench.caption_photo(inspection(), argument(given, "photo"), text("caption"))?
         }
+        "mark_photo" => {
+            bench.mark_photo(inspection(), argument(given, "photo"), given["marks"].clone())?
+        }
+        "pair_photo" => {
+            bench.pair_photo(inspection(), argument(given, "photo"), argument(given, "before"))?
+        }
+        "order_photos" => bench.order_photos(inspection(), argument(given, "order"))?,
+        "export_photo" => {
+            return Ok(json!(bench.export_text(inspection(), argument(given, "photo"))?));
+        }
         "remove_photo" => bench.remove_photo(inspection(), argument(given, "photo"))?,
         "find_tubes" => return Ok(json!(bench.find_tubes(text("text")))),
         "read_tubes" => return Ok(json!(bench.read_tubes(text("text")))),

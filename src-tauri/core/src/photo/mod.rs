@@ -8,17 +8,23 @@
 //! of the folder can be made.
 
 mod digest;
+mod draw_marks;
 mod error;
 mod files;
 mod format;
 mod ingest;
 mod jpeg;
+mod marks;
+mod reopen;
 mod shrink;
 
 #[cfg(test)]
 mod tests;
 
 pub use digest::Digest;
+pub use draw_marks::draw_on;
 pub use error::PhotoError;
 pub use files::{Files, Size};
 pub use ingest::{Ingested, LONGEST_SIDE, MOST_BYTES, MOST_PIXELS, THUMBNAIL_SIDE, ingest};
+pub use marks::{Mark, read_marks};
+pub use reopen::{read_grey, read_rgb, write_jpeg};

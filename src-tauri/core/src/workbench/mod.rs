@@ -21,6 +21,7 @@ mod heater_views;
 mod heater_words;
 mod heaters;
 mod insulation_test;
+mod photo_marks;
 mod photo_text;
 mod photos;
 mod question_views;

@@ -4,6 +4,8 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 
+use uuid::Uuid;
+
 use super::error::Problem;
 use super::session::Workbench;
 use crate::photo::{Ingested, PhotoError, ingest};
@@ -24,5 +26,13 @@ impl Workbench {
     /// There is no such photo, or it cannot be read.
     pub fn photo_text(&self, sha256: &str, thumbnail: bool) -> Result<String, Problem> {
         Ok(STANDARD.encode(self.photo_bytes(sha256, thumbnail)?))
+    }
+
+    /// A photo as a JPEG with its marks drawn in, as text.
+    ///
+    /// # Errors
+    /// There is no such photo, or it cannot be read.
+    pub fn export_text(&self, inspection: Uuid, photo: Uuid) -> Result<String, Problem> {
+        Ok(STANDARD.encode(self.export_photo(inspection, photo)?))
     }
 }

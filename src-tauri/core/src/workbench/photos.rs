@@ -15,7 +15,7 @@ use super::session::Workbench;
 use super::views::InspectionView;
 use crate::fields::FieldError;
 use crate::inspection::{Question, ReadingId, ValueId};
-use crate::photo::{Digest, Files, Ingested, PhotoError, Size, ingest};
+use crate::photo::{Digest, Files, Ingested, Mark, PhotoError, Size, ingest, read_marks};
 use crate::store::{Change, Photo, PhotoRow};
 use crate::words::Message;
 
@@ -23,7 +23,7 @@ use crate::words::Message;
 const SWEPT_AFTER: Duration = Duration::from_secs(3600);
 
 /// A photo of an inspection; its pictures are asked for by `sha256`.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct PhotoView {
     /// Its id.
     pub id: Uuid,
@@ -37,6 +37,12 @@ pub struct PhotoView {
     pub height: u32,
     /// Its caption; empty where there is none.
     pub caption: String,
+    /// What is drawn on it.
+    pub marks: Vec<Mark>,
+    /// The photo of before that it belongs to.
+    pub before: Option<Uuid>,
+    /// What its pixels hint at, in sentences.
+    pub hints: Vec<String>,
     /// When it was added, UTC milliseconds.
     #[ts(type = "number")]
     pub at: i64,
@@ -44,8 +50,8 @@ pub struct PhotoView {
     pub author: String,
 }
 
-impl From<Photo> for PhotoView {
-    fn from(photo: Photo) -> Self {
+impl PhotoView {
+    fn of(photo: Photo, there: &[Uuid]) -> Self {
         Self {
             id: photo.id,
             finding: photo.finding,
@@ -53,6 +59,11 @@ impl From<Photo> for PhotoView {
             width: photo.width,
             height: photo.height,
             caption: photo.caption,
+            // What another version drew may be unknown here.
+            marks: read_marks(photo.marks).unwrap_or_default(),
+            // The photo of before may have been removed since.
+            before: photo.before.filter(|before| there.contains(before)),
+            hints: Vec::new(),
             at: photo.at,
             author: photo.author,
         }
@@ -170,7 +181,8 @@ impl Workbench {
 
     pub(super) fn photo_views(&self, inspection: Uuid) -> Result<Vec<PhotoView>, Problem> {
         let photos = self.store.photos(inspection)?;
-        Ok(photos.into_iter().map(PhotoView::from).collect())
+        let there: Vec<Uuid> = photos.iter().map(|photo| photo.id).collect();
+        Ok(photos.into_iter().map(|photo| PhotoView::of(photo, &there)).collect())
     }
 
     /// Removes the files of photos that the log does not name any more.

@@ -27,6 +27,7 @@ const PLACES = [
   'touch',
   'grid',
   'chart',
+  'circuit',
 ] as const;
 /** A screen of an inspection that needs nothing more. */
 type Place = (typeof PLACES)[number];
@@ -94,7 +95,7 @@ export function parent(route: Route): Route {
   if ('inspection' in route && isBesideReadings) {
     return { screen: 'readings', inspection: route.inspection };
   }
-  const isBesideVerdict = ['found', 'readings', 'photo', 'heaters', 'grid', 'chart'].includes(route.screen);
+  const isBesideVerdict = ['found', 'readings', 'photo', 'heaters', 'grid', 'chart', 'circuit'].includes(route.screen);
   if ('inspection' in route && isBesideVerdict) {
     return { screen: 'verdict', inspection: route.inspection };
   }

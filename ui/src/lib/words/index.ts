@@ -6,6 +6,7 @@ import cautions from '../../../../src-tauri/core/words/en/cautions.ftl?raw';
 import classes from '../../../../src-tauri/core/words/en/classes.ftl?raw';
 import questions from '../../../../src-tauri/core/words/en/questions.ftl?raw';
 import bench from './en.bench.ftl?raw';
+import circuit from './en.circuit.ftl?raw';
 import labels from './en.ftl?raw';
 
 /** The languages that there are words in. */
@@ -13,7 +14,7 @@ export const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 const bundle = new FluentBundle('en', { useIsolating: false });
-for (const file of [answers, cautions, classes, questions, labels, bench]) {
+for (const file of [answers, cautions, classes, questions, labels, bench, circuit]) {
   bundle.addResource(new FluentResource(file));
 }
 
