@@ -35,6 +35,7 @@ const COMMANDS: &[&str] = &[
     "caption_photo",
     "remove_photo",
     "mark_photo",
+    "measure_photo",
     "pair_photo",
     "order_photos",
     "export_photo",

@@ -4,8 +4,8 @@
 
 use coldchassis_core::workbench::{
     ChargeView, ChartView, CircuitView, GridView, HeaterView, InspectionView, InsulationView,
-    NewUnit, PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead, UnitView,
-    presets, take_in,
+    MeasureView, NewUnit, PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead,
+    UnitView, presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -54,6 +54,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         caption_photo,
         remove_photo,
         mark_photo,
+        measure_photo,
         pair_photo,
         order_photos,
         export_photo,
@@ -260,6 +261,16 @@ fn mark_photo(
     marks: Value,
 ) -> Answer<InspectionView> {
     desk.with(|bench| bench.mark_photo(inspection, photo, marks))
+}
+
+#[command(async)]
+fn measure_photo(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    photo: Uuid,
+    ask: Value,
+) -> Answer<MeasureView> {
+    desk.with(|bench| bench.measure_photo(inspection, photo, ask))
 }
 
 #[command(async)]

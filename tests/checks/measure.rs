@@ -18,16 +18,20 @@ mod space;
 #[path = "measure/tally.rs"]
 mod tally;
 
+use coldchassis_core::photo::measure::{
+    Above, BladeReading, CardView, Grey, Length, MeasureError, Point, Says, Spot, read_blades, snap,
+};
+use coldchassis_tests::seeds::{asked, on_all_threads};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 
 use finger::{MISS, Taps, taps};
 use picture::{Picture, drawn};
 use plug::{Answer, Plug};
-use scene::{FAR, Lot, OTHERS, Scene, USUAL};
-use tally::{Said, Tally};
+use scene::{FAR, FURTHER, Lot, OTHERS, Scene, USUAL};
+use tally::{INSIDE, RIGHT, Said, Tally};
 
-/// Cases of a run.
+/// Cases of a run; `COLDCHASSIS_MEASURED` asks for more.
 const CASES: u64 = 100;
 
 /// A photo, what was tapped in it, and what is true.
@@ -44,6 +48,76 @@ impl Case {
         let picture = drawn(&scene, &mut random);
         let taps = taps(&scene, &mut random);
         Self { scene, picture, taps }
+    }
+}
+
+/// What is read of a case; each tap is drawn to its edge, or left as it was.
+fn read(case: &Case, draws: bool) -> Result<BladeReading, MeasureError> {
+    let point = |[x, y]: [f64; 2]| Point::new(x, y);
+    let card = CardView::new(case.scene.size, case.taps.corners.map(point))?;
+    let grey = Grey::new(case.picture.from, case.picture.size[0], &case.picture.grey)?;
+    let blades = case.taps.pins.map(|ends| match draws {
+        true => snap(&grey, ends.map(point)),
+        false => ends.map(|end| Spot::tapped(point(end))),
+    });
+    read_blades(&card, blades, Above::BLADES)
+}
+
+fn said(reading: Result<BladeReading, MeasureError>) -> Said {
+    let Ok(reading) = reading else {
+        return Said { answer: Answer::Open, widths: [None; 2], ratio: None };
+    };
+    let answer = match reading.says {
+        Says::Equal => Answer::Equal,
+        Says::Polarised { wider } => Answer::Polarised(wider),
+        Says::CannotTell(_) => Answer::Open,
+    };
+    let figures = |width: Length| Some([width.millimetres, width.bound_mm]);
+    let ratio = Some([reading.ratio, reading.ratio_bound]);
+    Said { answer, widths: reading.widths.map(figures), ratio }
+}
+
+/// What is said of every case of a lot. `COLDCHASSIS_MEASURED_FROM` takes others of the same lot.
+fn tallied(lot: Lot, says: impl Fn(&Case) -> Said + Sync) -> Tally {
+    let from = asked("COLDCHASSIS_MEASURED_FROM", 0);
+    let count = asked("COLDCHASSIS_MEASURED", CASES);
+    let each = |tally: &mut Tally, seed: u64| {
+        let case = Case::drawn(lot, from + seed);
+        tally.count(from + seed, &case.scene.plug, &says(&case));
+    };
+    on_all_threads(count, each, Tally::add)
+}
+
+#[test]
+fn blades_and_widths_meet_the_targets() {
+    let tally = tallied(USUAL, |case| said(read(case, true)));
+    println!("{}", tally.figures());
+    assert_eq!(tally.missed(), Vec::<String>::new());
+}
+
+#[test]
+fn taps_without_edges_say_less_but_nothing_wrong() {
+    let tally = tallied(USUAL, |case| said(read(case, false)));
+    println!("taps alone: {}", tally.figures());
+    assert!(tally.right() >= RIGHT && tally.inside() >= INSIDE, "{:?}", tally.missed());
+}
+
+#[test]
+fn from_further_away_less_is_said_but_nothing_wrong() {
+    for lot in [FURTHER, FAR] {
+        let tally = tallied(lot, |case| said(read(case, true)));
+        println!("card {:?} of the photo: {}", lot.share, tally.figures());
+        assert!(tally.right() >= RIGHT && tally.stated() >= INSIDE, "{}", tally.figures());
+    }
+}
+
+#[test]
+fn other_plugs_are_not_taken_for_blades() {
+    for lot in OTHERS {
+        let tally = tallied(lot, |case| said(read(case, true)));
+        println!("{:?}: {}", lot.kind, tally.figures());
+        let answered = tally.answered();
+        assert!(answered <= 1.0 - RIGHT, "{:?}: {answered:.3} answered", lot.kind);
     }
 }
 

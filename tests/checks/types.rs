@@ -11,8 +11,8 @@ use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
     AnswerView, AssessView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
-    FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView, NewUnit,
-    PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag,
+    FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView, MeasureView,
+    NewUnit, PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag,
     TouchTestView, TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
@@ -60,6 +60,7 @@ fn generate(folder: &Path) {
         GridView,
         ChartView,
         CircuitView,
+        MeasureView,
         ReadingsView,
         TouchTestView,
         RestsOnView,

@@ -102,6 +102,10 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "mark_photo" => {
             bench.mark_photo(inspection(), argument(given, "photo"), given["marks"].clone())?
         }
+        "measure_photo" => {
+            let ask = given["ask"].clone();
+            return Ok(json!(bench.measure_photo(inspection(), argument(given, "photo"), ask)?));
+        }
         "pair_photo" => {
             bench.pair_photo(inspection(), argument(given, "photo"), argument(given, "before"))?
         }

@@ -27,7 +27,7 @@ const LEAN: f64 = 5.0;
 const ROUND: u32 = 32;
 
 /// What a lot of plugs is.
-#[derive(Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Kind {
     /// Two flat blades: of one width, or one wider, one time in two.
     EitherBlades,

@@ -38,6 +38,9 @@ pub const USUAL: Lot = Lot { kind: Kind::EitherBlades, share: [0.30, 0.55], tilt
 /// The same from too far away: a blade is some 15 px wide.
 pub const FAR: Lot = Lot { share: [0.06, 0.12], ..USUAL };
 
+/// The same from further away than is usual: a blade is some 35 px wide.
+pub const FURTHER: Lot = Lot { share: [0.15, 0.30], ..USUAL };
+
 /// Plugs that have no such blades. CEE 7/16, verified; CEE 7/17, from memory, high; BS 1363, verified;
 /// AS/NZS 3112, verified, here with the spacing of the others.
 pub const OTHERS: [Lot; 4] = [

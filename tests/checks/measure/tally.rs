@@ -81,6 +81,19 @@ impl Tally {
         }
     }
 
+    /// Adds what another thread counted.
+    pub fn add(&mut self, other: Self) {
+        self.cases += other.cases;
+        self.answered += other.answered;
+        self.right += other.right;
+        self.wrongly_equal += other.wrongly_equal;
+        self.unstated += other.unstated;
+        self.inside += other.inside;
+        self.bounds.extend(other.bounds);
+        self.ratios += other.ratios;
+        self.wrong.extend(other.wrong);
+    }
+
     /// Share of the cases that were answered.
     pub fn answered(&self) -> f64 {
         self.answered as f64 / self.cases as f64
@@ -94,6 +107,11 @@ impl Tally {
     /// Share of all widths that were stated and within their bound.
     pub fn inside(&self) -> f64 {
         self.inside as f64 / (self.bounds.len() + self.unstated) as f64
+    }
+
+    /// Share of the stated widths that were within their bound; nothing said is nothing wrong.
+    pub fn stated(&self) -> f64 {
+        if self.bounds.is_empty() { 1.0 } else { self.inside as f64 / self.bounds.len() as f64 }
     }
 
     /// Share of all ratios that were stated and within their bound.
@@ -118,5 +136,20 @@ impl Tally {
             (self.bound() <= BOUND, format!("middle bound {:.2} mm", self.bound())),
         ];
         targets.into_iter().filter(|(met, _)| !met).map(|(_, text)| text).collect()
+    }
+
+    /// All figures, for a person who runs the check.
+    pub fn figures(&self) -> String {
+        format!(
+            "{} cases: answered {:.1} %, right {:.2} % of these ({} wrongly equal), widths within \
+             their bound {:.2} %, middle bound {:.2} mm, ratios within theirs {:.2} %",
+            self.cases,
+            100.0 * self.answered(),
+            100.0 * self.right(),
+            self.wrongly_equal,
+            100.0 * self.inside(),
+            self.bound(),
+            100.0 * self.ratios(),
+        )
     }
 }

@@ -4,7 +4,9 @@
 //! 320 px thumbnail, and named by the SHA-256 of the first. Only pixels pass: where and when it was
 //! taken, and with what, stays behind.
 //!
-//! Invariants: nothing of what a photo shows, and nothing of the record; no name that could lead out
+//! What it shows is looked at in [`measure`] alone, where a person points at a card and a plug.
+//!
+//! Invariants: nothing of the record; no name that could lead out
 //! of the folder can be made.
 
 mod digest;
@@ -15,6 +17,7 @@ mod format;
 mod ingest;
 mod jpeg;
 mod marks;
+pub mod measure;
 mod reopen;
 mod shrink;
 

@@ -10,10 +10,11 @@ use super::question_views::answer_words;
 use super::session::Workbench;
 use crate::fields::{FieldError, Fields, id_enum};
 use crate::inspection::Question;
-use crate::photo::{
-    Above, BladeReading, CardView, Grey, Length, MeasureError, Point, Says, Why, read_blades,
-    read_grey, snap,
+use crate::photo::measure::{
+    Above, BladeReading, CardView, Grey, Length, MeasureError, Point, Says, Spot, Why, read_blades,
+    snap,
 };
+use crate::photo::read_grey;
 use crate::words::{Message, Words, millimetres, ratio};
 
 id_enum! {
@@ -124,7 +125,9 @@ impl Measures<'_> {
         };
         let [length, length_note] = match ask.length.map(|ends| self.length(&card, ends)) {
             None => [None, None],
-            Some(Ok(length)) => [Some(with_bound(length)), Some(self.words.say_id("measure-counts"))],
+            Some(Ok(length)) => {
+                [Some(with_bound(length)), Some(self.words.say_id("measure-counts"))]
+            }
             Some(Err(error)) => [None, Some(self.trouble(error))],
         };
         let blades = ask.blades.map(|blades| self.blades(&card, blades));
@@ -172,10 +175,10 @@ impl Measures<'_> {
     }
 
     /// Points as a finger left them, drawn to the edges beside them where there are any.
-    fn spots(&self, ends: Ends) -> [crate::photo::Spot; 2] {
+    fn spots(&self, ends: Ends) -> [Spot; 2] {
         match Grey::new([0, 0], self.picture.width(), self.picture.as_raw()) {
             Ok(grey) => snap(&grey, ends),
-            Err(_) => ends.map(crate::photo::Spot::tapped),
+            Err(_) => ends.map(Spot::tapped),
         }
     }
 
@@ -244,7 +247,8 @@ fn points<const N: usize>(
         [x, y] => Some(Point::new(share(x)? * size[0], share(y)? * size[1])),
         _ => None,
     };
-    let list: Option<Vec<Point>> = value.as_array().and_then(|list| list.iter().map(point).collect());
+    let list: Option<Vec<Point>> =
+        value.as_array().and_then(|list| list.iter().map(point).collect());
     let points = list.and_then(|list| list.try_into().ok());
     points.ok_or_else(|| takes_points(field, N))
 }

@@ -195,7 +195,7 @@ fn places(question: Question, words: &Words) -> Vec<String> {
     if question == Question::BareMetal { PLACES.iter().map(place).collect() } else { Vec::new() }
 }
 
-fn answer_words(question: &str, answer: &str, words: &Words) -> String {
+pub(super) fn answer_words(question: &str, answer: &str, words: &Words) -> String {
     let id = if answer == CANT_TELL {
         "answer-cant_tell".to_owned()
     } else {
