@@ -2,6 +2,8 @@
 
 #[path = "photos/keeping.rs"]
 mod keeping;
+#[path = "photos/marking.rs"]
+mod marking;
 #[path = "photos/refusals.rs"]
 mod refusals;
 #[path = "photos/table.rs"]

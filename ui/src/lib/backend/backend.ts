@@ -10,6 +10,7 @@ import type { InspectionView } from '../types/InspectionView';
 import type { GridView } from '../types/GridView';
 import type { InsulationView } from '../types/InsulationView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
+import type { Mark } from '../types/Mark';
 import type { NewUnit } from '../types/NewUnit';
 import type { PresetView } from '../types/PresetView';
 import type { QuestionView } from '../types/QuestionView';
@@ -92,6 +93,12 @@ export interface Backend {
   showPhoto(sha256: string, size: PhotoSize): Promise<Blob>;
   captionPhoto(inspection: string, photo: string, caption: string): Promise<InspectionView>;
   removePhoto(inspection: string, photo: string): Promise<InspectionView>;
+  markPhoto(inspection: string, photo: string, marks: Mark[]): Promise<InspectionView>;
+  /** Says which photo shows before what this one shows after; `null` is none. */
+  pairPhoto(inspection: string, photo: string, before: string | null): Promise<InspectionView>;
+  orderPhotos(inspection: string, order: string[]): Promise<InspectionView>;
+  /** A photo with its marks drawn in. */
+  exportPhoto(inspection: string, photo: string): Promise<Blob>;
   loadDemo(): Promise<UnitView[]>;
   removeDemo(): Promise<UnitView[]>;
 }
@@ -148,6 +155,10 @@ export function backendOver(call: Call): Backend {
     captionPhoto: (inspection, photo, caption) =>
       call('caption_photo', { inspection, photo, caption }),
     removePhoto: (inspection, photo) => call('remove_photo', { inspection, photo }),
+    markPhoto: (inspection, photo, marks) => call('mark_photo', { inspection, photo, marks }),
+    pairPhoto: (inspection, photo, before) => call('pair_photo', { inspection, photo, before }),
+    orderPhotos: (inspection, order) => call('order_photos', { inspection, order }),
+    exportPhoto: async (inspection, photo) => toJpeg(await call<string>('export_photo', { inspection, photo })),
     loadDemo: () => call('load_demo', {}),
     removeDemo: () => call('remove_demo', {}),
   };
