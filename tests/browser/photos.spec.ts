@@ -26,7 +26,8 @@ test('a photo taken at a question is shown there, at the review and enlarged', a
   await thumbnail.tap();
   const enlarged = page.getByRole('main').getByRole('img');
   await expect(enlarged).toBeVisible();
-  expect(await enlarged.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBeGreaterThan(0);
+  const address = await enlarged.locator('image').getAttribute('href');
+  expect(await page.evaluate(loaded, address ?? '')).toBeGreaterThan(0);
 
   await page.goBack();
   await walk.answer({ plug: ['two_equal_blades'] });
@@ -46,4 +47,12 @@ for (const place of ['change/plug', 'found', 'verdict']) {
     const view = await bridge.call<{ photos: unknown[] }>('show_inspection', { inspection });
     expect(view.photos).toEqual([]);
   });
+}
+
+/** How wide a picture is once it is read. */
+async function loaded(address: string): Promise<number> {
+  const image = new Image();
+  image.src = address;
+  await image.decode();
+  return image.naturalWidth;
 }
