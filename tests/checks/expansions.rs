@@ -11,7 +11,6 @@ use coldchassis_core::inspection::{
     Access, Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPart,
     TouchPosition, Trap, ValueId,
 };
-use coldchassis_core::photo::QualityHint;
 use coldchassis_core::supply::PRESETS;
 use coldchassis_core::workbench::CellLevel;
 
@@ -227,7 +226,6 @@ fn cautions() -> Vec<Expansion> {
         of("fault-{}", Fault::IDS),
         of("fault-{}-what", Fault::IDS),
         of("part-{}", Part::IDS),
-        of("photo-hint-{}", QualityHint::IDS),
     ]
 }
 

@@ -13,7 +13,6 @@ use super::digest::Digest;
 use super::error::PhotoError;
 use super::format::{Format, format_of};
 use super::jpeg::outline;
-use super::quality::{Quality, QualityHint};
 use super::shrink::{SIDE_LIMIT, jpeg, shrunk};
 
 /// The longest side of a kept photo, px.
@@ -45,8 +44,6 @@ pub struct Ingested {
     pub width: u32,
     /// Pixels of the photo from top to bottom.
     pub height: u32,
-    /// Why it had better be taken again, if at all.
-    pub hints: Vec<QualityHint>,
 }
 
 /// Takes a picture in. Nothing of it but its pixels is in what comes out.
@@ -61,11 +58,10 @@ pub fn ingest(bytes: &[u8]) -> Result<Ingested, PhotoError> {
     let photo = shrunk(&pixels, LONGEST_SIDE)?.unwrap_or(pixels);
     // Turned when it is small: the full picture takes 25 times as long.
     let photo = turned(photo, orientation);
-    let hints = Quality::of(&photo).hints();
     let (jpeg, thumbnail) = coded(&photo)?;
     let digest = Digest::of(&jpeg);
     let (width, height) = photo.dimensions();
-    Ok(Ingested { digest, jpeg, thumbnail, width, height, hints })
+    Ok(Ingested { digest, jpeg, thumbnail, width, height })
 }
 
 /// The JPEGs of a photo and of its thumbnail, which is made while the other is coded.

@@ -18,7 +18,6 @@ mod ingest;
 mod jpeg;
 mod marks;
 pub mod measure;
-mod quality;
 mod reopen;
 mod shrink;
 
@@ -31,5 +30,4 @@ pub use error::PhotoError;
 pub use files::{Files, Size};
 pub use ingest::{Ingested, LONGEST_SIDE, MOST_BYTES, MOST_PIXELS, THUMBNAIL_SIDE, ingest};
 pub use marks::{Mark, read_marks};
-pub use quality::{Quality, QualityHint};
 pub use reopen::{read_grey, read_rgb, write_jpeg};

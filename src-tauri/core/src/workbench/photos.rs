@@ -15,11 +15,9 @@ use super::session::Workbench;
 use super::views::InspectionView;
 use crate::fields::FieldError;
 use crate::inspection::{Question, ReadingId, ValueId};
-use crate::photo::{
-    Digest, Files, Ingested, Mark, PhotoError, QualityHint, Size, ingest, read_marks,
-};
+use crate::photo::{Digest, Files, Ingested, Mark, PhotoError, Size, ingest, read_marks};
 use crate::store::{Change, Photo, PhotoRow};
-use crate::words::{Message, Words};
+use crate::words::Message;
 
 /// How old a file has to be before it may be swept: longer than any write of another process.
 const SWEPT_AFTER: Duration = Duration::from_secs(3600);
@@ -43,7 +41,7 @@ pub struct PhotoView {
     pub marks: Vec<Mark>,
     /// The photo of before that it belongs to.
     pub before: Option<Uuid>,
-    /// What its pixels hint at, in sentences.
+    /// What its pixels hint at.
     pub hints: Vec<String>,
     /// When it was added, UTC milliseconds.
     #[ts(type = "number")]
@@ -53,11 +51,7 @@ pub struct PhotoView {
 }
 
 impl PhotoView {
-    fn of(photo: Photo, there: &[Uuid], words: &Words) -> Self {
-        // A hint of another version may be unknown here.
-        let known = photo.hints.iter().filter_map(|hint| QualityHint::of(hint));
-        let hints = known.map(|hint| words.say(&Message::new(format!("photo-hint-{}", hint.id()))));
-        let hints = hints.collect();
+    fn of(photo: Photo, there: &[Uuid]) -> Self {
         Self {
             id: photo.id,
             finding: photo.finding,
@@ -69,7 +63,7 @@ impl PhotoView {
             marks: read_marks(photo.marks).unwrap_or_default(),
             // The photo of before may have been removed since.
             before: photo.before.filter(|before| there.contains(before)),
-            hints,
+            hints: photo.hints,
             at: photo.at,
             author: photo.author,
         }
@@ -118,7 +112,8 @@ impl Workbench {
             sha256: photo.digest.to_string(),
             width: photo.width,
             height: photo.height,
-            hints: photo.hints.iter().map(|hint| hint.id().to_owned()).collect(),
+            // Nothing hints at anything yet.
+            hints: Vec::new(),
         };
         if self.shows(inspection, &row)? {
             return self.inspection(inspection);
@@ -188,7 +183,7 @@ impl Workbench {
     pub(super) fn photo_views(&self, inspection: Uuid) -> Result<Vec<PhotoView>, Problem> {
         let photos = self.store.photos(inspection)?;
         let there: Vec<Uuid> = photos.iter().map(|photo| photo.id).collect();
-        Ok(photos.into_iter().map(|photo| PhotoView::of(photo, &there, &self.words)).collect())
+        Ok(photos.into_iter().map(|photo| PhotoView::of(photo, &there)).collect())
     }
 
     /// Removes the files of photos that the log does not name any more.

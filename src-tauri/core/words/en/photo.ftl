@@ -13,8 +13,3 @@ takes-finding-path = takes the path of a finding, such as answers.plug
 error-no-photo-folder = No photos can be kept here: there is no folder for them. Nothing else was changed.
 error-photo-storage = The photo could not be written or read: { $detail }. Nothing else was changed.
 error-no-photo = There is no such photo.
-
-# Hints to take a photo again; it is kept all the same.
-photo-hint-blurred = It looks blurred. Take it again if you can: hold still, or go a little further away.
-photo-hint-dark = It looks dark. Take it again if you can, with a light on it.
-photo-hint-glare = A reflection hides part of it. Take it again if you can, with the light from the side.

@@ -38,7 +38,7 @@ marks: Array<Mark>,
  */
 before: string | null, 
 /**
- * What its pixels hint at, in sentences.
+ * What its pixels hint at.
  */
 hints: Array<string>, 
 /**
