@@ -119,7 +119,8 @@ fn log_sigma(
     // A plug that leans has one blade higher, and the camera sees the two from different sides.
     let lean = above.lean_deg.to_radians() / SIGMAS;
     let between = second.middle.minus(first.middle).long() / card.pose.height_mm;
-    let sides = card.slope(first) - card.slope(second);
+    let same_way = first.along.dot(second.along).signum();
+    let sides = card.slope(first) - same_way * card.slope(second);
     Ok((by_taps * by_taps + (lean * between).powi(2) + (lean * sides).powi(2)).sqrt())
 }
 

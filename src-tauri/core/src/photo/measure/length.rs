@@ -89,7 +89,7 @@ impl CardView {
         let shown = [1.0 - above.most_mm / lowest, 1.0 - above.least_mm / highest];
         let part = (shown[0] + shown[1]) / 2.0;
         let height_part = (shown[1] - shown[0]) / 2.0;
-        let lean_part = above.lean_deg.to_radians() / SIGMAS * self.slope(&flat);
+        let lean_part = above.lean_deg.to_radians() / SIGMAS * self.slope(&flat).abs();
         let by_chance = (part * sigma).hypot(part * flat.millimetres * lean_part);
         let by_level = 1.0 - above.lean_deg.to_radians().cos();
         Ok(Length {
@@ -124,7 +124,7 @@ impl CardView {
     /// How much further along a line something seems to reach for each millimetre that it is higher.
     pub(super) fn slope(&self, flat: &Flat) -> f64 {
         let away = flat.middle.minus(self.pose.foot).times(1.0 / self.pose.height_mm);
-        away.dot(flat.along).abs()
+        away.dot(flat.along)
     }
 
     /// One sigma of a figure, from the taps on the corners and the spots it is worked out from.
