@@ -3,6 +3,7 @@ import type { Component } from 'svelte';
 import AccessoryOutletAbsent from './accessory_outlet/absent.svelte';
 import AccessoryOutletPresent from './accessory_outlet/present.svelte';
 import AccessoryOutletWhere from './accessory_outlet/where.svelte';
+import AerialCapacitorWhere from './aerial_capacitor/where.svelte';
 import BackFitted from './back/fitted.svelte';
 import BackMissing from './back/missing.svelte';
 import BackWhere from './back/where.svelte';
@@ -41,16 +42,38 @@ import FuseNone from './fuse/none.svelte';
 import FusePinALeg from './fuse/pin_a_leg.svelte';
 import FusePinBLeg from './fuse/pin_b_leg.svelte';
 import FuseWhere from './fuse/where.svelte';
+import IronSeenLarge from './iron_seen/large.svelte';
+import IronSeenNoneVisible from './iron_seen/none_visible.svelte';
+import IronSeenSmall from './iron_seen/small.svelte';
+import IronSeenWhere from './iron_seen/where.svelte';
+import KindConsoleRadio from './kind/console_radio.svelte';
+import KindInstrumentAmplifier from './kind/instrument_amplifier.svelte';
+import KindOther from './kind/other.svelte';
+import KindPortableRadio from './kind/portable_radio.svelte';
+import KindRecordPlayer from './kind/record_player.svelte';
+import KindTableRadio from './kind/table_radio.svelte';
+import KindWhere from './kind/where.svelte';
 import LineCapacitorBothLegs from './line_capacitor/both_legs.svelte';
 import LineCapacitorNone from './line_capacitor/none.svelte';
 import LineCapacitorOnSelector from './line_capacitor/on_selector.svelte';
 import LineCapacitorPinALeg from './line_capacitor/pin_a_leg.svelte';
 import LineCapacitorPinBLeg from './line_capacitor/pin_b_leg.svelte';
 import LineCapacitorWhere from './line_capacitor/where.svelte';
+import LineCapacitorClassClassY from './line_capacitor_class/class_y.svelte';
+import LineCapacitorClassOrdinary from './line_capacitor_class/ordinary.svelte';
+import LineCapacitorClassWhere from './line_capacitor_class/where.svelte';
+import MaterialsAsbestos from './materials/asbestos.svelte';
+import MaterialsNone from './materials/none.svelte';
+import MaterialsPcb from './materials/pcb.svelte';
+import MaterialsRadium from './materials/radium.svelte';
+import MaterialsSelenium from './materials/selenium.svelte';
+import MaterialsWhere from './materials/where.svelte';
 import MetalJoinedChassis from './metal_joined/chassis.svelte';
-import MetalJoinedCommon from './metal_joined/to_common.svelte';
 import MetalJoinedNo from './metal_joined/no.svelte';
+import MetalJoinedCommon from './metal_joined/to_common.svelte';
 import MetalJoinedWhere from './metal_joined/where.svelte';
+import NetworkCapacitorWhere from './network_capacitor/where.svelte';
+import NetworkResistorWhere from './network_resistor/where.svelte';
 import PlugBatteryOnly from './plug/battery_only.svelte';
 import PlugEarthPinMissing from './plug/earth_pin_missing.svelte';
 import PlugNoPlug from './plug/no_plug.svelte';
@@ -60,6 +83,16 @@ import PlugThreePinsReversible from './plug/three_pins_reversible.svelte';
 import PlugTwoEqualBlades from './plug/two_equal_blades.svelte';
 import PlugTwoPolarisedBlades from './plug/two_polarised_blades.svelte';
 import PlugWhere from './plug/where.svelte';
+import RatedWhere from './rated/where.svelte';
+import RatingPlateAcDc from './rating_plate/ac_dc.svelte';
+import RatingPlateAcDcBattery from './rating_plate/ac_dc_battery.svelte';
+import RatingPlateAcOnly from './rating_plate/ac_only.svelte';
+import RatingPlateBattery from './rating_plate/battery.svelte';
+import RatingPlateNone from './rating_plate/none.svelte';
+import RatingPlateWhere from './rating_plate/where.svelte';
+import RewiredLooksOriginal from './rewired/looks_original.svelte';
+import RewiredReworked from './rewired/reworked.svelte';
+import RewiredWhere from './rewired/where.svelte';
 import SelectorAbsent from './selector/absent.svelte';
 import SelectorPresent from './selector/present.svelte';
 import SelectorWhere from './selector/where.svelte';
@@ -72,6 +105,9 @@ import TerminalsAerialOrEarth from './terminals/aerial_or_earth.svelte';
 import TerminalsNone from './terminals/none.svelte';
 import TerminalsPickupOrSpeaker from './terminals/pickup_or_speaker.svelte';
 import TerminalsWhere from './terminals/where.svelte';
+import TingleNotReported from './tingle/not_reported.svelte';
+import TingleReported from './tingle/reported.svelte';
+import TingleWhere from './tingle/where.svelte';
 import TransformerHeatersOnlyTraced from './transformer/heaters_only_traced.svelte';
 import TransformerMotorWinding from './transformer/motor_winding.svelte';
 import TransformerNone from './transformer/none.svelte';
@@ -79,6 +115,8 @@ import TransformerNotTraced from './transformer/not_traced.svelte';
 import TransformerSeparateTraced from './transformer/separate_traced.svelte';
 import TransformerSharedLead from './transformer/shared_lead.svelte';
 import TransformerWhere from './transformer/where.svelte';
+import TubeCountWhere from './tube_count/where.svelte';
+import TubeListWhere from './tube_list/where.svelte';
 
 /** By question, then by answer; `where` shows where to look. */
 const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = {
@@ -121,6 +159,45 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
     where: EarthLiftWhere,
     present: EarthLiftPresent,
     absent: EarthLiftAbsent,
+  },
+  kind: {
+    where: KindWhere,
+    table_radio: KindTableRadio,
+    console_radio: KindConsoleRadio,
+    portable_radio: KindPortableRadio,
+    record_player: KindRecordPlayer,
+    instrument_amplifier: KindInstrumentAmplifier,
+    other: KindOther,
+  },
+  rating_plate: {
+    where: RatingPlateWhere,
+    ac_dc: RatingPlateAcDc,
+    ac_only: RatingPlateAcOnly,
+    ac_dc_battery: RatingPlateAcDcBattery,
+    battery: RatingPlateBattery,
+    none: RatingPlateNone,
+  },
+  iron_seen: {
+    where: IronSeenWhere,
+    none_visible: IronSeenNoneVisible,
+    small: IronSeenSmall,
+    large: IronSeenLarge,
+  },
+  tube_list: {
+    where: TubeListWhere,
+  },
+  tube_count: {
+    where: TubeCountWhere,
+  },
+  tingle: {
+    where: TingleWhere,
+    reported: TingleReported,
+    not_reported: TingleNotReported,
+  },
+  rewired: {
+    where: RewiredWhere,
+    looks_original: RewiredLooksOriginal,
+    reworked: RewiredReworked,
   },
   cord: {
     where: CordWhere,
@@ -181,6 +258,11 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
     both_legs: LineCapacitorBothLegs,
     on_selector: LineCapacitorOnSelector,
   },
+  line_capacitor_class: {
+    where: LineCapacitorClassWhere,
+    ordinary: LineCapacitorClassOrdinary,
+    class_y: LineCapacitorClassClassY,
+  },
   earth_wire: {
     where: EarthWireWhere,
     on_chassis: EarthWireOnChassis,
@@ -197,11 +279,34 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
     sound: FilterCapacitorsSound,
     swollen_or_leaking: FilterCapacitorsSwollenOrLeaking,
   },
+  materials: {
+    where: MaterialsWhere,
+    none: MaterialsNone,
+    asbestos: MaterialsAsbestos,
+    selenium: MaterialsSelenium,
+    pcb: MaterialsPcb,
+    radium: MaterialsRadium,
+  },
+  network_capacitor: {
+    where: NetworkCapacitorWhere,
+  },
+  aerial_capacitor: {
+    where: AerialCapacitorWhere,
+  },
+  network_resistor: {
+    where: NetworkResistorWhere,
+  },
+  rated: {
+    where: RatedWhere,
+  },
 };
 
-/** The drawing of an answer, or (answer null) of where to look; null where there is none. */
+/**
+ * The drawing of an answer, or (answer null) of where to look; null where there is none. A value, such as
+ * `values.line_capacitor`, is drawn where its part is.
+ */
 export function drawing(question: string, answer: string | null): Component | null {
-  const answers = own(DRAWINGS, question);
+  const answers = own(DRAWINGS, question.replace(/^values\./, ''));
   return (answers && own(answers, answer ?? 'where')) ?? null;
 }
 
