@@ -95,7 +95,8 @@ const OPEN_VALUE: Unit = { ...LEAKY_AMPLIFIER, values: {} };
 const QUESTIONS: Screen[] = [
   { name: 'question-drawings', reach: of(NEW, 'q/plug'), long: true },
   { name: 'question-how-to-look', reach: of(NEW, 'q/plug'), act: openHow, long: true },
-  { name: 'question-words', reach: of({ ...NEW, answers: { plug: 'two_equal_blades' } }, 'q/kind') },
+  { name: 'question-kind', reach: of({ ...NEW, answers: { plug: 'two_equal_blades' } }, 'q/kind'), long: true },
+  { name: 'question-materials', reach: of({ ...NEW, access: ['outside', 'cover_off'] }, 'q/materials'), long: true },
   { name: 'question-several', reach: of(NEW, 'q/bare_metal'), long: true },
   {
     name: 'question-several-ticked',

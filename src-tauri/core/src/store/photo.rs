@@ -32,7 +32,7 @@ pub struct PhotoRow {
 }
 
 impl PhotoRow {
-    /// As [`Change::PhotoAdded`](super::Change::PhotoAdded) takes it.
+    /// As [`Change::PhotoAdded`] takes it.
     pub fn value(&self) -> Value {
         json!(self)
     }
