@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use coldchassis_core::arrangement::{Arrangement, Values, all, read_exposure};
 use coldchassis_core::hazard::table;
 use coldchassis_core::inspection::{
-    Access, Answer, Findings, Judge, PartValue, Question, Shape, ValueId, assess,
+    Access, Answer, Findings, Judge, PartValue, Question, Shape, Step, ValueId, assess,
 };
 use coldchassis_core::simulation::{ACCESS, Inspector, KINDS, Slips, unit_of_kind};
 use coldchassis_core::supply::Supply;
@@ -80,6 +80,8 @@ fn changes() {
 /// Every turn of guided inspections: from a new answer, value or reading to the verdict and the next question.
 fn guided() {
     let mut all = Vec::new();
+    let mut after: [(&str, Vec<Duration>); 3] =
+        [("an answer", vec![]), ("a value", vec![]), ("a reading", vec![])];
     for access in ACCESS {
         let mut times = Vec::new();
         for seed in 0..20 {
@@ -91,11 +93,21 @@ fn guided() {
                 let mut judge = Judge::of(&findings);
                 assess(&findings, &mut judge);
                 findings.answers.insert(Question::Kind, Answer::One(kind));
+                let mut step = Step::Ask(Question::Kind);
                 loop {
                     let start = Instant::now();
                     let verdict = black_box(assess(black_box(&findings), &mut judge));
-                    times.push(start.elapsed());
+                    let took = start.elapsed();
+                    times.push(took);
+                    let [answer, value, reading] = &mut after;
+                    let (_, after) = match step {
+                        Step::Ask(_) => answer,
+                        Step::Read(_) => value,
+                        Step::Measure(_) => reading,
+                    };
+                    after.push(took);
                     let Some(next) = verdict.next else { break };
+                    step = next.step;
                     inspector.take(next.step, &mut findings);
                 }
             }
@@ -103,6 +115,9 @@ fn guided() {
         let ids: Vec<&str> = access.iter().map(|access| access.id()).collect();
         all.extend(times.clone());
         print_times(&format!("next question and verdict, {}", ids.join("+")), times);
+    }
+    for (what, times) in after {
+        print_times(&format!("next question and verdict, after {what}"), times);
     }
     print_times("next question and verdict, all of these", all);
 }

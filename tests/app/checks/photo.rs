@@ -172,7 +172,7 @@ async fn remove(app: &App, id: &str) {
 
 /// The size of the photo on its own screen.
 async fn large(app: &App, name: &str) -> (u64, u64) {
-    decoded(app, "figure img", name).await
+    decoded(app, "figure svg", name).await
 }
 
 /// The heading of the question that the screen changes to.

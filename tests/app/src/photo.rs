@@ -39,7 +39,13 @@ pub async fn decoded(app: &App, within: &str, name: &str) -> (u64, u64) {
     let script = "const [within, name] = arguments;
         const named = (element) => [element.getAttribute('aria-label'), element.alt].includes(name);
         const found = [...document.querySelectorAll(within)].find(named);
-        const image = found?.querySelector('img') ?? found;
+        // A photo with marks is drawn with them: what it shows is loaded once more to see its pixels.
+        const drawn = found?.querySelector('image');
+        if (drawn && !found.pixels) {
+            found.pixels = new Image();
+            found.pixels.src = drawn.href.baseVal;
+        }
+        const image = found?.pixels ?? found?.querySelector('img') ?? found;
         return image?.complete && image.naturalWidth > 0
             ? [image.naturalWidth, image.naturalHeight] : null;";
     let what = format!("no picture in {within} named {name:?}");

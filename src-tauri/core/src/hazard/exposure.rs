@@ -152,6 +152,19 @@ impl Parts {
         open & relevant_parts(arrangement)
     }
 
+    /// Whether these parts and others judge an arrangement alike: whatever differs is no part of it.
+    pub fn agree_on(&self, other: &Self, arrangement: &Arrangement) -> bool {
+        let Some(line) = arrangement.line else { return true };
+        let line_capacitor = |parts: &Self| parts.line_capacitor_spread(line.line_capacitor_class);
+        let differ = |flag: u8, differ: bool| if differ { flag } else { 0 };
+        let differing = differ(NETWORK_OHM, self.network_ohm != other.network_ohm)
+            | differ(NETWORK_FARAD, self.network_farad != other.network_farad)
+            | differ(LINE_CAPACITOR, line_capacitor(self) != line_capacitor(other))
+            | differ(AERIAL, self.aerial != other.aerial)
+            | differ(WINDING, self.winding != other.winding);
+        self.heater_ohm == other.heater_ohm && differing & relevant_parts(arrangement) == 0
+    }
+
     fn line_capacitor_spread(&self, class: LineCapacitorClass) -> Spread {
         self.line_capacitor.unwrap_or(match (class, self.line_capacitor_usual) {
             (LineCapacitorClass::Ordinary, false) => Spread::LINE_CAPACITOR,

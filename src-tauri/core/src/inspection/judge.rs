@@ -1,12 +1,12 @@
 //! Classes of all arrangements for one supply and one knowledge of the parts, each worked out once.
 //!
-//! A changed answer needs no new judge; a changed supply or value does. Arrangements that are
-//! electrically alike are judged once.
+//! A changed answer needs no new judge. A changed value has the arrangements that contain the part judged
+//! anew, a changed supply all. Arrangements that are electrically alike are judged once.
 
 use std::collections::HashSet;
 
 use crate::arrangement::{
-    Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, twin,
+    Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, all, twin,
 };
 use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Way, Worst};
 use crate::supply::Supply;
@@ -63,11 +63,28 @@ impl Judge {
             && self.parts_as_read == findings.as_read(&parts)
     }
 
-    /// Becomes the judge for these findings, keeping what is known where supply and values are the same.
+    /// Becomes the judge for these findings, keeping what is known of arrangements that they change nothing of.
     pub fn turn_to(&mut self, findings: &Findings) {
         if !self.fits(findings) {
-            *self = Self::of(findings);
+            *self = self.turned_to(findings);
         }
+    }
+
+    /// A judge for these findings that knows what this one knows of arrangements that they change nothing of.
+    pub fn turned_to(&self, findings: &Findings) -> Self {
+        let mut turned = Self::of(findings);
+        if self.supply != turned.supply {
+            return turned;
+        }
+        let usual = (self.parts_as_read.as_usual(), turned.parts_as_read.as_usual());
+        let at_worst = (self.parts, turned.parts);
+        let as_read = (self.parts_as_read, turned.parts_as_read);
+        keep(&mut turned.worst, &self.worst, at_worst);
+        keep(&mut turned.best, &self.best, as_read);
+        keep(&mut turned.if_read, &self.if_read, as_read);
+        keep(&mut turned.usual, &self.usual, usual);
+        keep(&mut turned.cases, &self.cases, at_worst);
+        turned
     }
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
@@ -242,6 +259,15 @@ fn is_earthed(arrangement: &Arrangement) -> bool {
     arrangement.line.is_some_and(|line| line.cord.is_earthed())
 }
 
+/// Takes over what was known of the arrangements that two knowledges of the parts judge alike.
+fn keep<T: Copy>(memory: &mut [Option<T>], known: &[Option<T>], (then, now): (Parts, Parts)) {
+    for ((slot, known), arrangement) in memory.iter_mut().zip(known).zip(all()) {
+        if known.is_some() && then.agree_on(&now, arrangement) {
+            *slot = *known;
+        }
+    }
+}
+
 fn remembered<T: Copy>(
     memory: &mut [Option<T>],
     id: ArrangementId,
@@ -256,4 +282,60 @@ fn remembered<T: Copy>(
         *slot = Some(found);
     }
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Judge;
+    use crate::arrangement::{ArrangementId, ReadingId, all};
+    use crate::inspection::{Access, Findings, PartValue, Reading, ValueId};
+    use crate::supply::Supply;
+
+    #[test]
+    fn a_judge_that_turned_to_other_values_judges_as_a_new_one_does() {
+        let mut findings = Findings::new(Supply::new(120.0, 60.0));
+        findings.access = Access::ALL.iter().copied().collect();
+        let mut turned = Judge::of(&findings);
+        let changes: [fn(&mut Findings); 7] = [
+            |f| value(f, ValueId::LineCapacitor, 2.2e-9),
+            |f| value(f, ValueId::NetworkResistor, 470e3),
+            |f| value(f, ValueId::AerialCapacitor, 1e-9),
+            |f| value(f, ValueId::NetworkCapacitor, 0.25e-6),
+            |f| f.tubes = vec!["12SA7".to_owned(), "50L6GT".to_owned()],
+            |f| drop(f.readings.insert(ReadingId::OhmsAChassisOn, Reading::Value(90e3))),
+            |f| drop(f.values.remove(&ValueId::LineCapacitor)),
+        ];
+        for (turn, change) in changes.into_iter().enumerate() {
+            // A part of what is known before each turn, another part after it.
+            for id in (turn..all().len()).step_by(5) {
+                everything(&mut turned, ArrangementId(id as u16));
+            }
+            change(&mut findings);
+            turned.turn_to(&findings);
+            let mut anew = Judge::of(&findings);
+            for id in (turn..all().len()).step_by(3) {
+                let id = ArrangementId(id as u16);
+                assert_eq!(
+                    everything(&mut turned, id),
+                    everything(&mut anew, id),
+                    "{turn}, {id:?}"
+                );
+            }
+        }
+    }
+
+    fn value(findings: &mut Findings, of: ValueId, value: f64) {
+        findings.values.insert(of, PartValue { value, measured: true });
+    }
+
+    fn everything(judge: &mut Judge, id: ArrangementId) -> String {
+        let classes = [
+            judge.worst_class(id),
+            judge.best_class(id),
+            judge.class_if_read(id),
+            judge.usual_class(id),
+        ];
+        let case = all().get(usize::from(id.0)).map(|a| judge.worst_case_of(id, a));
+        format!("{classes:?} {case:?}")
+    }
 }

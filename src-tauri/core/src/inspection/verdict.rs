@@ -254,7 +254,7 @@ fn rests_on(findings: &Findings, judge: &mut Judge, treat_as: Class) -> Vec<Rest
         let without = if judge.fits(&rest) {
             judge.worst_over(&possible.considered)
         } else {
-            Judge::of(&rest).worst_over(&possible.considered)
+            judge.turned_to(&rest).worst_over(&possible.considered)
         };
         without.is_worse_than(treat_as).then_some(RestsOn { finding, without })
     };
