@@ -271,6 +271,11 @@ impl Exposures {
         if touched == Touched::Nothing && !wiring.is_earthed() {
             return Outcome::BehindBarrier;
         }
+        // What makes no difference is left out: many corners and faults come to one network.
+        let on_aerial = matches!(touched, Touched::Aerial | Touched::ChassisAndAerial);
+        let wiring = if on_aerial { wiring } else { wiring.with_sound_aerial() };
+        let aerial = if on_aerial && !wiring.is_aerial_shorted() { AERIAL } else { 0 };
+        let corner = Corner(corner.0 & (relevant_to(wiring) | aerial));
         let key = key(wiring, touched, corner);
         if let Some(known) = self.solved.get(&key) {
             return *known;

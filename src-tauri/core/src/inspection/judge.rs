@@ -3,7 +3,7 @@
 //! A changed answer needs no new judge. A changed value has the arrangements that contain the part judged
 //! anew, a changed supply all. Arrangements that are electrically alike are judged once.
 
-use std::collections::HashSet;
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::arrangement::{
     Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, all, twin,
@@ -31,6 +31,9 @@ pub struct Judge {
     if_read: Vec<Option<Class>>,
     usual: Vec<Option<Class>>,
     cases: Vec<Option<Worst>>,
+    live_inside: Vec<Option<bool>>,
+    /// By the arrangement with its metal in reach.
+    earth_leakage: FxHashMap<Arrangement, Option<f64>>,
 }
 
 impl Judge {
@@ -52,6 +55,8 @@ impl Judge {
             if_read: vec![None; COUNT],
             usual: vec![None; COUNT],
             cases: vec![None; COUNT],
+            live_inside: vec![None; COUNT],
+            earth_leakage: FxHashMap::default(),
         }
     }
 
@@ -84,6 +89,7 @@ impl Judge {
         keep(&mut turned.if_read, &self.if_read, as_read);
         keep(&mut turned.usual, &self.usual, usual);
         keep(&mut turned.cases, &self.cases, at_worst);
+        keep(&mut turned.live_inside, &self.live_inside, at_worst);
         turned
     }
 
@@ -145,7 +151,7 @@ impl Judge {
         class: Class,
     ) -> Option<(ArrangementId, Worst)> {
         let mut worst: Option<(ArrangementId, Worst)> = None;
-        let mut judged = HashSet::new();
+        let mut judged = FxHashSet::default();
         for (id, arrangement) in set.iter() {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
@@ -218,7 +224,7 @@ impl Judge {
     /// The largest current with no fault over the arrangements of a class in a set, mA rms.
     pub fn leak_over(&mut self, set: &ArrangementSet, class: Class) -> f64 {
         let mut largest: f64 = 0.0;
-        let mut judged = HashSet::new();
+        let mut judged = FxHashSet::default();
         for (id, arrangement) in set.iter() {
             if self.worst_class(id) == class && judged.insert(twin(id)) {
                 largest = largest.max(self.at_highest.as_found_ma(arrangement));
@@ -229,23 +235,22 @@ impl Judge {
 
     /// Whether an arrangement of a set is live once a barrier is lost.
     pub fn is_live_inside(&mut self, set: &ArrangementSet) -> bool {
-        set.iter().any(|(_, arrangement)| self.at_highest.is_live_inside(arrangement))
+        set.iter().any(|(id, arrangement)| {
+            remembered(&mut self.live_inside, id, || self.at_highest.is_live_inside(arrangement))
+        })
     }
 
     /// The worst current that an earth conductor carries away over a set, mA rms; nothing where no
     /// cord is earthed. It does not depend on the reach, so each reach's twins are asked once.
     pub fn earth_leakage_ma(&mut self, set: &ArrangementSet) -> Option<f64> {
-        let mut asked = HashSet::new();
-        let mut worst: Option<f64> = None;
-        for (_, arrangement) in set.iter().filter(|(_, arrangement)| is_earthed(arrangement)) {
+        let earthed = set.iter().filter(|(_, arrangement)| is_earthed(arrangement));
+        let leaks = earthed.filter_map(|(_, arrangement)| {
             let exposed = exposed(arrangement);
-            if asked.insert(exposed)
-                && let Some(leak) = self.at_highest.earth_leakage_ma(&exposed)
-            {
-                worst = Some(worst.map_or(leak, |worst| worst.max(leak)));
-            }
-        }
-        worst
+            let at_highest = &mut self.at_highest;
+            let work_out = || at_highest.earth_leakage_ma(&exposed);
+            *self.earth_leakage.entry(exposed).or_insert_with(work_out)
+        });
+        leaks.reduce(f64::max)
     }
 }
 
@@ -302,8 +307,8 @@ mod tests {
             |f| value(f, ValueId::AerialCapacitor, 1e-9),
             |f| value(f, ValueId::NetworkCapacitor, 0.25e-6),
             |f| f.tubes = vec!["12SA7".to_owned(), "50L6GT".to_owned()],
-            |f| drop(f.readings.insert(ReadingId::OhmsAChassisOn, Reading::Value(90e3))),
-            |f| drop(f.values.remove(&ValueId::LineCapacitor)),
+            |f| reading(f, ReadingId::OhmsAChassisOn, 90e3),
+            |f| f.values.retain(|value, _| *value != ValueId::LineCapacitor),
         ];
         for (turn, change) in changes.into_iter().enumerate() {
             // A part of what is known before each turn, another part after it.
@@ -326,6 +331,10 @@ mod tests {
 
     fn value(findings: &mut Findings, of: ValueId, value: f64) {
         findings.values.insert(of, PartValue { value, measured: true });
+    }
+
+    fn reading(findings: &mut Findings, of: ReadingId, value: f64) {
+        findings.readings.insert(of, Reading::Value(value));
     }
 
     fn everything(judge: &mut Judge, id: ArrangementId) -> String {

@@ -15,6 +15,7 @@ use super::super::measured::{
 use super::super::prior;
 use super::super::reach::{METAL, is_metal_found};
 use super::super::set::ArrangementSet;
+use super::alike::Alike;
 use super::beliefs::Beliefs;
 use super::problem::{CANT_TELL, Group, Problem, Role, Test};
 use super::{Step, answers, metal};
@@ -59,13 +60,16 @@ pub(super) fn problem(
     let mut groups: Vec<Group> = Vec::new();
     let mut first: Vec<ArrangementId> = Vec::new();
     let mut known: FxHashMap<Alike, usize> = FxHashMap::default();
-    for (id, arrangement) in set.iter() {
+    let all: Vec<(ArrangementId, &Arrangement)> = set.iter().collect();
+    let says = drafts.iter().map(|draft| |id: ArrangementId| draft.says(id));
+    let said = Alike::said(says, &all);
+    for ((id, arrangement), said) in all.iter().copied().zip(said) {
         let weight = weights.get(usize::from(id.0)).copied().unwrap_or_default();
         let group = Group {
             has_path: !reads_path || has_path(arrangement),
             ..group_of(id, arrangement, judge, &open_values, weight)
         };
-        let alike = Alike::of(&group, drafts.iter().map(|draft| draft.says(id)));
+        let alike = said.with(&group);
         match known.get(&alike).and_then(|place| groups.get_mut(*place)) {
             Some(alike) => alike.weight += weight,
             None => {
@@ -104,28 +108,6 @@ fn hoped_for(findings: &Findings, set: &ArrangementSet) -> ArrangementSet {
 
 static WITHOUT_LINE: LazyLock<ArrangementSet> =
     LazyLock::new(|| ArrangementSet::of(|arrangement| arrangement.line.is_none()));
-
-/// What makes two arrangements alike here, in 128 bits of two hashes: among 6,945 a chance of 1e-31 that two
-/// that differ fall together, and then only the order of asking would suffer.
-#[derive(PartialEq, Eq, Hash)]
-struct Alike(u64, u64);
-
-impl Alike {
-    fn of(group: &Group, says: impl Iterator<Item = u64>) -> Self {
-        let own = [
-            u64::from(group.kind) << 8 | u64::from(group.has_path),
-            (group.class as u64) << 16 | (group.if_read as u64) << 8 | u64::from(group.parts),
-        ];
-        let mut hashes = [0xcbf2_9ce4_8422_2325_u64, 0x9e37_79b9_7f4a_7c15];
-        for word in own.into_iter().chain(says) {
-            for (hash, factor) in hashes.iter_mut().zip([0x0100_0000_01b3, 0xff51_afd7_ed55_8ccd]) {
-                *hash = (*hash ^ word).wrapping_mul(factor).rotate_left(29) ^ word >> 7;
-            }
-        }
-        let [first, second] = hashes;
-        Self(first, second)
-    }
-}
 
 fn group_of(
     id: ArrangementId,

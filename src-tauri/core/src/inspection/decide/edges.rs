@@ -34,6 +34,17 @@ enum Bundle {
     Readings,
 }
 
+/// Adds a likelihood to the shares of each outcome whose bit is set.
+fn add_to(shares: &mut [Shares; OUTCOMES], mut outcomes: u16, end: Class, weight: f64) {
+    while outcomes != 0 {
+        let of_outcome = shares.get_mut(outcomes.trailing_zeros() as usize);
+        if let Some(share) = of_outcome.and_then(|shares| shares.get_mut(end as usize)) {
+            *share += weight;
+        }
+        outcomes &= outcomes - 1;
+    }
+}
+
 /// Likelihood of those who end so × likelihood of others that end otherwise.
 fn product(having: &Shares, removed: &Shares) -> f64 {
     let total: f64 = removed.iter().sum();
@@ -191,25 +202,15 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
     fn parted_alone(&self, test: &Test) -> f64 {
         let mut having = [Shares::default(); OUTCOMES];
         let mut removed = [Shares::default(); OUTCOMES];
+        let outcomes = (1u16 << test.outcomes) - 1;
         let says = test.may.iter().zip(&test.gives);
         for ((weight, end), (may, gives)) in self.weights.iter().zip(&self.ends).zip(says) {
             if *weight == 0.0 {
                 continue;
             }
             let part = weight / f64::from(gives.count_ones().max(1));
-            let outcomes = having.iter_mut().zip(&mut removed).take(usize::from(test.outcomes));
-            for (outcome, (having, removed)) in outcomes.enumerate() {
-                if gives >> outcome & 1 == 1
-                    && let Some(share) = having.get_mut(*end as usize)
-                {
-                    *share += part;
-                }
-                if may >> outcome & 1 == 0
-                    && let Some(share) = removed.get_mut(*end as usize)
-                {
-                    *share += weight;
-                }
-            }
+            add_to(&mut having, gives & outcomes, *end, part);
+            add_to(&mut removed, !may & outcomes, *end, *weight);
         }
         having.iter().zip(&removed).map(|(having, removed)| product(having, removed)).sum()
     }

@@ -5,6 +5,7 @@
 //! least expected time; larger ones go by what parts the most for each second. Both are sound: what is
 //! asked only ever adds findings.
 
+mod alike;
 mod answers;
 mod beliefs;
 mod build;
