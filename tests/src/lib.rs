@@ -3,5 +3,6 @@
 pub mod spice;
 
 pub mod bridge;
+pub mod camera;
 pub mod pictures;
 pub mod seeds;
