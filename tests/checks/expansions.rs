@@ -11,6 +11,7 @@ use coldchassis_core::inspection::{
     Access, Basis, InsulationMeaning, OverlayId, Protection, Question, ReadingId, TouchPart,
     TouchPosition, Trap, ValueId,
 };
+use coldchassis_core::photo::Hint;
 use coldchassis_core::supply::PRESETS;
 use coldchassis_core::workbench::CellLevel;
 
@@ -51,10 +52,17 @@ pub fn expansions() -> Vec<Expansion> {
         readings(),
         bench_tests(),
         chart(),
+        photos(),
     ]
     .into_iter()
     .flatten()
     .collect()
+}
+
+/// What speaks for taking a photo again.
+fn photos() -> Vec<Expansion> {
+    let hints: Vec<&str> = Hint::ALL.iter().map(|hint| hint.id()).collect();
+    vec![of("photo-hint-{}", &hints)]
 }
 
 /// The orders of asking that are simulated.

@@ -1,5 +1,7 @@
 //! Photos: what a camera or a mistake gives, what is kept of it, and that a failure keeps nothing.
 
+#[path = "photos/hints.rs"]
+mod hints;
 #[path = "photos/keeping.rs"]
 mod keeping;
 #[path = "photos/marking.rs"]

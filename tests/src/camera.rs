@@ -32,14 +32,8 @@ pub enum Fault {
 
 impl Fault {
     /// All of them.
-    pub const ALL: [Self; 6] = [
-        Self::Sharp,
-        Self::SharpInPart,
-        Self::OutOfFocus,
-        Self::Moved,
-        Self::Dark,
-        Self::Glare,
-    ];
+    pub const ALL: [Self; 6] =
+        [Self::Sharp, Self::SharpInPart, Self::OutOfFocus, Self::Moved, Self::Dark, Self::Glare];
 }
 
 /// A photo of an invented scene, by its number.
@@ -65,18 +59,23 @@ pub fn photographed(fault: Fault, seed: u64) -> RgbImage {
         _ => rng.random_range(0.7..1.05),
     };
     let glare = (fault == Fault::Glare).then(|| {
-        let place = |length: u32, rng: &mut ChaCha8Rng| rng.random_range(0.2..0.8) * f64::from(length);
+        let place =
+            |length: u32, rng: &mut ChaCha8Rng| rng.random_range(0.2..0.8) * f64::from(length);
         (place(WIDTH, &mut rng), place(HEIGHT, &mut rng), rng.random_range(90.0..220.0))
     });
     let noise = rng.random_range(1.0..4.0);
     RgbImage::from_fn(WIDTH, HEIGHT, |x, y| {
         let lamp = glare.map_or(0.0, |(at_x, at_y, radius): (f64, f64, f64)| {
-            let far = ((f64::from(x) - at_x).powi(2) + (f64::from(y) - at_y).powi(2)) / radius.powi(2);
+            let far =
+                ((f64::from(x) - at_x).powi(2) + (f64::from(y) - at_y).powi(2)) / radius.powi(2);
             700.0 * (-far).exp()
         });
         // Three throws make a bell curve that is good enough for a sensor's noise.
         let grain: f64 = (0..3).map(|_| rng.random_range(-1.0..1.0)).sum::<f64>() * noise;
-        Rgb(seen.get_pixel(x, y).0.map(|level| (f64::from(level) * gain + lamp + grain).clamp(0.0, 255.0) as u8))
+        Rgb(seen
+            .get_pixel(x, y)
+            .0
+            .map(|level| (f64::from(level) * gain + lamp + grain).clamp(0.0, 255.0) as u8))
     })
 }
 
@@ -133,7 +132,8 @@ fn lettering(scene: &mut RgbImage, rng: &mut ChaCha8Rng) {
         for _ in 0..3 {
             let upright: bool = rng.random();
             let (wide, high) = if upright { (stroke, 22) } else { (14, stroke) };
-            let (dx, dy) = (rng.random_range(0..12), if upright { 0 } else { rng.random_range(0..20) });
+            let (dx, dy) =
+                (rng.random_range(0..12), if upright { 0 } else { rng.random_range(0..20) });
             for y in y + dy..(y + dy + high).min(HEIGHT) {
                 for x in left + dx..(left + dx + wide).min(WIDTH) {
                     scene.put_pixel(x, y, ink);

@@ -13,6 +13,7 @@ use super::digest::Digest;
 use super::error::PhotoError;
 use super::format::{Format, format_of};
 use super::jpeg::outline;
+use super::quality::{Hint, Quality};
 use super::shrink::{SIDE_LIMIT, jpeg, shrunk};
 
 /// The longest side of a kept photo, px.
@@ -44,6 +45,8 @@ pub struct Ingested {
     pub width: u32,
     /// Pixels of the photo from top to bottom.
     pub height: u32,
+    /// What speaks for taking it again.
+    pub hints: Vec<Hint>,
 }
 
 /// Takes a picture in. Nothing of it but its pixels is in what comes out.
@@ -58,17 +61,18 @@ pub fn ingest(bytes: &[u8]) -> Result<Ingested, PhotoError> {
     let photo = shrunk(&pixels, LONGEST_SIDE)?.unwrap_or(pixels);
     // Turned when it is small: the full picture takes 25 times as long.
     let photo = turned(photo, orientation);
-    let (jpeg, thumbnail) = coded(&photo)?;
+    let (jpeg, (thumbnail, hints)) = coded(&photo)?;
     let digest = Digest::of(&jpeg);
     let (width, height) = photo.dimensions();
-    Ok(Ingested { digest, jpeg, thumbnail, width, height })
+    Ok(Ingested { digest, jpeg, thumbnail, width, height, hints })
 }
 
-/// The JPEGs of a photo and of its thumbnail, which is made while the other is coded.
-fn coded(photo: &RgbImage) -> Result<(Vec<u8>, Vec<u8>), PhotoError> {
-    let thumbnail = || match shrunk(photo, THUMBNAIL_SIDE)? {
-        Some(small) => jpeg(&small),
-        None => jpeg(photo),
+/// The JPEG of a photo; and that of its thumbnail with the hints, both made while the other is coded.
+fn coded(photo: &RgbImage) -> Result<(Vec<u8>, (Vec<u8>, Vec<Hint>)), PhotoError> {
+    let thumbnail = || {
+        let small = shrunk(photo, THUMBNAIL_SIDE)?;
+        let coded = jpeg(small.as_ref().unwrap_or(photo))?;
+        Ok((coded, Quality::of(photo).hints()))
     };
     thread::scope(|scope| {
         let beside = thread::Builder::new().spawn_scoped(scope, thumbnail);

@@ -18,6 +18,7 @@ mod ingest;
 mod jpeg;
 mod marks;
 pub mod measure;
+mod quality;
 mod reopen;
 mod shrink;
 
@@ -30,4 +31,5 @@ pub use error::PhotoError;
 pub use files::{Files, Size};
 pub use ingest::{Ingested, LONGEST_SIDE, MOST_BYTES, MOST_PIXELS, THUMBNAIL_SIDE, ingest};
 pub use marks::{Mark, read_marks};
+pub use quality::{Hint, Quality};
 pub use reopen::{read_grey, read_rgb, write_jpeg};

@@ -56,6 +56,7 @@ fn the_folder_is_only_made_when_the_first_photo_comes() {
         thumbnail: b"a".to_vec(),
         width: 1,
         height: 1,
+        hints: Vec::new(),
     };
     files.put(&photo).unwrap();
     assert!(files.has(&digest));

@@ -15,9 +15,9 @@ use super::session::Workbench;
 use super::views::InspectionView;
 use crate::fields::FieldError;
 use crate::inspection::{Question, ReadingId, ValueId};
-use crate::photo::{Digest, Files, Ingested, Mark, PhotoError, Size, ingest, read_marks};
+use crate::photo::{Digest, Files, Hint, Ingested, Mark, PhotoError, Size, ingest, read_marks};
 use crate::store::{Change, Photo, PhotoRow};
-use crate::words::Message;
+use crate::words::{Message, Words};
 
 /// How old a file has to be before it may be swept: longer than any write of another process.
 const SWEPT_AFTER: Duration = Duration::from_secs(3600);
@@ -41,7 +41,7 @@ pub struct PhotoView {
     pub marks: Vec<Mark>,
     /// The photo of before that it belongs to.
     pub before: Option<Uuid>,
-    /// What its pixels hint at.
+    /// What speaks for taking it again, in sentences.
     pub hints: Vec<String>,
     /// When it was added, UTC milliseconds.
     #[ts(type = "number")]
@@ -51,7 +51,7 @@ pub struct PhotoView {
 }
 
 impl PhotoView {
-    fn of(photo: Photo, there: &[Uuid]) -> Self {
+    fn of(photo: Photo, there: &[Uuid], words: &Words) -> Self {
         Self {
             id: photo.id,
             finding: photo.finding,
@@ -63,7 +63,12 @@ impl PhotoView {
             marks: read_marks(photo.marks).unwrap_or_default(),
             // The photo of before may have been removed since.
             before: photo.before.filter(|before| there.contains(before)),
-            hints: photo.hints,
+            // What another version hints at may have no words here.
+            hints: Hint::ALL
+                .iter()
+                .filter(|hint| photo.hints.iter().any(|kept| kept == hint.id()))
+                .map(|hint| words.say_id(&format!("photo-hint-{}", hint.id())))
+                .collect(),
             at: photo.at,
             author: photo.author,
         }
@@ -112,8 +117,7 @@ impl Workbench {
             sha256: photo.digest.to_string(),
             width: photo.width,
             height: photo.height,
-            // Nothing hints at anything yet.
-            hints: Vec::new(),
+            hints: photo.hints.iter().map(|hint| hint.id().to_owned()).collect(),
         };
         if self.shows(inspection, &row)? {
             return self.inspection(inspection);
@@ -183,7 +187,7 @@ impl Workbench {
     pub(super) fn photo_views(&self, inspection: Uuid) -> Result<Vec<PhotoView>, Problem> {
         let photos = self.store.photos(inspection)?;
         let there: Vec<Uuid> = photos.iter().map(|photo| photo.id).collect();
-        Ok(photos.into_iter().map(|photo| PhotoView::of(photo, &there)).collect())
+        Ok(photos.into_iter().map(|photo| PhotoView::of(photo, &there, self.words())).collect())
     }
 
     /// Removes the files of photos that the log does not name any more.

@@ -13,3 +13,8 @@ takes-finding-path = takes the path of a finding, such as answers.plug
 error-no-photo-folder = No photos can be kept here: there is no folder for them. Nothing else was changed.
 error-photo-storage = The photo could not be written or read: { $detail }. Nothing else was changed.
 error-no-photo = There is no such photo.
+
+# What speaks for taking a photo again.
+photo-hint-blurred = It looks blurred: hold still, lean the phone on something, tap on what matters.
+photo-hint-dark = It looks too dark: use the lamp, or turn the unit to the light.
+photo-hint-glare = A part of it is burnt out by light: tilt the phone so that no lamp is mirrored.
