@@ -164,6 +164,18 @@ for (const [where, at] of Object.entries(TAKEN)) {
   });
 }
 
+test('a tap beside the photo marks nothing', async ({ bridge, page, traffic }) => {
+  await page.setViewportSize({ width: 844, height: 390 });
+  const shown = await PhotoScreen.open(bridge, page, traffic);
+  await shown.look();
+  await shown.turn('mark-pin', true);
+  await shown.touch(await shown.on([-0.4, 0.5]));
+  await shown.drag(await shown.on([-0.4, 0.3]), await shown.on([-0.3, 0.6]));
+  await shown.touch(await shown.on([0.5, 0.5]));
+  await expect.poll(async () => rounded((await shown.marks())[0])).toMatchObject({ x: 0.5, y: 0.5 });
+  expect((await shown.marks()).length).toBe(1);
+});
+
 test('what is nearer is taken before the box around it', async ({ bridge, page, traffic }) => {
   const shown = await PhotoScreen.open(bridge, page, traffic, [pin(0.5, 0.5), BOX]);
   await shown.look();

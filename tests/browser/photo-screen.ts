@@ -165,13 +165,20 @@ export async function type(page: Page, field: Locator, text: string): Promise<vo
   await expect(field).toHaveValue(text);
 }
 
-/** The names that the browser hands on to a screen reader for the pictures of the page. */
+/** The names that a screen reader hears for the pictures of the page. What lies in a button is only its label, and
+    is not among them. */
 export async function pictureNames(page: Page): Promise<string[]> {
   const session = await page.context().newCDPSession(page);
   await session.send('Accessibility.enable');
   const { nodes } = await session.send('Accessibility.getFullAXTree');
   await session.detach();
-  const pictures = nodes.filter(({ ignored, role }) => !ignored && role?.value === 'image');
+  const inButton = (id: string | undefined): boolean => {
+    const above = nodes.find(({ nodeId }) => nodeId === id);
+    return above !== undefined && (above.role?.value === 'button' || inButton(above.parentId));
+  };
+  const isHeard = ({ ignored, role, parentId }: (typeof nodes)[number]): boolean =>
+    !ignored && role?.value === 'image' && !inButton(parentId);
+  const pictures = nodes.filter(isHeard);
   return pictures.map(({ name }) => String(name?.value ?? ''));
 }
 

@@ -133,11 +133,13 @@ test('the picture stays where it is while marks come and go', async ({ bridge, p
   const shown = await PhotoScreen.open(bridge, page, traffic);
   await shown.look();
   const picture = await shown.sheet.locator('image').elementHandle();
+  const place = await shown.sheet.boundingBox();
   await shown.turn('mark-pin', true);
   await shown.touch([0.5, 0.5]);
   await expect.poll(async () => (await shown.marks()).length).toBe(1);
   await settle(page, traffic);
   expect(await picture?.evaluate((image) => image.isConnected)).toBe(true);
+  expect(await shown.sheet.boundingBox(), 'the next mark is made where it was meant').toEqual(place);
 });
 
 test('a screen reader hears what the photo shows, by itself and looked at', async ({ bridge, page, traffic }) => {

@@ -1,5 +1,5 @@
 import type { Marking } from './marking.svelte';
-import { handleAt, type Hit, hit, type Share } from './marks';
+import { handleAt, type Hit, hit, REACH, type Share } from './marks';
 import { enlarged, type Frame, moved, perPixel, placeAt, type Size, whole, type Zoom } from './zoom';
 
 /** As far as this a finger trembles, CSS px: less is a tap (common practice, from memory). */
@@ -24,6 +24,8 @@ interface Begun {
   on: Hit | null;
   /** A handle of the chosen mark. */
   handle: number | null;
+  /** A tool that is taken up draws from here: it is on the photo, or as near as a finger means it. */
+  draws: boolean;
   /** It has gone further than a finger trembles. */
   isDrag: boolean;
 }
@@ -79,7 +81,7 @@ export class Gesture {
     const [left] = this.#fingers.values();
     if (left) {
       // The finger that stays moves the photo on.
-      const still = { from: left, at: this.#share(left), on: null, handle: null, isDrag: true };
+      const still = { from: left, at: this.#share(left), on: null, handle: null, draws: false, isDrag: true };
       this.#begun = this.#fingers.size === 1 ? still : null;
       return;
     }
@@ -132,22 +134,24 @@ export class Gesture {
     const px = perPixel(this.zoom, this.#frame(), this.#size);
     const handle = mark && handleAt(mark, at, this.#size, px);
     if (chosen !== null && handle !== null) {
-      return { from, at, on: { place: chosen, within: false }, handle, isDrag: false };
+      return { from, at, on: { place: chosen, within: false }, handle, draws: false, isDrag: false };
     }
-    if (tool === 'pin') this.#marking.draw('pin', at, at);
+    const draws = tool !== null && this.#isOn(at, REACH * px);
+    if (draws && tool === 'pin') this.#marking.draw('pin', at, at);
     const on = tool === null && shown ? hit(list, at, this.#size, px) : null;
-    return { from, at, on, handle: null, isDrag: false };
+    return { from, at, on, handle: null, draws, isDrag: false };
   }
 
   #drag(begun: Begun, before: Point, now: Point): void {
     const { tool } = this.#marking;
-    if (!begun.isDrag && tool !== 'pin' && between(begun.from, now) < TREMBLE) return;
+    const isPin = tool === 'pin' && begun.draws;
+    if (!begun.isDrag && !isPin && between(begun.from, now) < TREMBLE) return;
     begun.isDrag = true;
     const to = this.#share(now);
     const [dx, dy] = [to[0] - begun.at[0], to[1] - begun.at[1]];
     if (begun.on && begun.handle !== null) this.#marking.stretch(begun.on.place, begun.handle, dx, dy);
     else if (begun.on && this.#takes(begun.on)) this.#marking.drag(begun.on.place, dx, dy);
-    else if (tool) this.#marking.draw(tool, begun.at, to);
+    else if (tool && begun.draws) this.#marking.draw(tool, begun.at, to);
     else this.#move(before, now);
   }
 
@@ -183,6 +187,12 @@ export class Gesture {
   #move(from: Point, to: Point): void {
     const [[fromX, fromY], [toX, toY]] = [this.#place(from), this.#place(to)];
     this.zoom = moved(this.zoom, fromX - toX, fromY - toY, this.#size);
+  }
+
+  /** Whether a place lies on the photo, or no further beside it, px of the photo. */
+  #isOn([x, y]: Share, near: number): boolean {
+    const [right, down] = [near / this.#size.width, near / this.#size.height];
+    return x >= -right && x <= 1 + right && y >= -down && y <= 1 + down;
   }
 
   /** A place of the screen in px of the photo. */
