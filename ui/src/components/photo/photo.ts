@@ -1,4 +1,6 @@
+import { numberOf } from '../../lib/photo/marks';
 import type { InspectionView } from '../../lib/types/InspectionView';
+import type { Mark } from '../../lib/types/Mark';
 import type { PhotoView } from '../../lib/types/PhotoView';
 import { has, say } from '../../lib/words';
 
@@ -19,4 +21,10 @@ export function taken(finding: string | null, { findings }: InspectionView): str
   const known = findings.find(({ path }) => path === finding)?.name;
   const id = `finding-${finding.replace(/^(answers|readings)\./, '').replace('values.', 'value-')}`;
   return known ?? (has(id) ? say(id) : say('photo-whole'));
+}
+
+/** What a mark is called, by its place in the list: by its number among those of its shape. */
+export function markName(marks: readonly Mark[], place: number): string {
+  const shape = marks[place]?.shape ?? 'pin';
+  return say('mark-number', { mark: say(`mark-${shape}`), number: numberOf(marks, place) });
 }

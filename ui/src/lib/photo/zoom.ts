@@ -10,6 +10,12 @@ export interface Size {
   height: number;
 }
 
+/** Where on the screen it is shown, CSS px. */
+export interface Frame extends Size {
+  left: number;
+  top: number;
+}
+
 /** The most that a photo is enlarged: a pixel is then as large as a grain of sand. */
 const MOST = 8;
 
@@ -37,6 +43,19 @@ function held({ scale, x, y }: Zoom, { width, height }: Size): Zoom {
     return Math.min(Math.max(at, half), length - half);
   };
   return { scale, x: inside(x, width), y: inside(y, height) };
+}
+
+/** How many px of the photo one of the screen is; nothing while the frame has no size yet. */
+export function perPixel(zoom: Zoom, frame: Size, size: Size): number {
+  const fits = Math.min(frame.width / size.width, frame.height / size.height);
+  return fits > 0 ? 1 / (fits * zoom.scale) : 0;
+}
+
+/** A place of the screen, CSS px, in px of the photo. */
+export function placeAt(zoom: Zoom, frame: Frame, size: Size, x: number, y: number): [number, number] {
+  const px = perPixel(zoom, frame, size);
+  const [middleX, middleY] = [frame.left + frame.width / 2, frame.top + frame.height / 2];
+  return [zoom.x + (x - middleX) * px, zoom.y + (y - middleY) * px];
 }
 
 /** The same as the viewBox of a drawing. */

@@ -7,13 +7,16 @@ export type Route =
   | { screen: 'first'; step: number }
   | { screen: 'inspection' | Place; inspection: string }
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
-  | { screen: 'photo'; inspection: string; photo: string }
+  /** Looked at closely it is over the whole screen, and back leads to the photo by itself. */
+  | { screen: 'photo'; inspection: string; photo: string; closer?: true }
   /** Without a turn it is opened from the list of readings. */
   | { screen: 'reading'; inspection: string; reading: string; turn?: Turn };
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
 const PLAIN = ['new', 'settings', 'shocked', 'heaters', 'charge'] as const;
+/** Stands behind a photo's id where it is looked at closely. */
+const CLOSER = 'closer';
 const TURNS: readonly string[] = ['q', 'also', 'hint', 'change'];
 /** Stands before the id of a reading where it is asked for like a question. */
 const READINGS = 'readings.';
@@ -43,7 +46,7 @@ export function asking(inspection: string, turn: Turn, question: string): Route 
 
 /** Reads a route from an address's hash; what is not known is the list. */
 export function parse(hash: string): Route {
-  const [head = '', second = '', third = '', fourth = ''] = hash.replace(/^#?\/?/, '').split('/');
+  const [head = '', second = '', third = '', fourth = '', fifth = ''] = hash.replace(/^#?\/?/, '').split('/');
   const plain = PLAIN.find((screen) => screen === head);
   if (plain) return { screen: plain };
   if (head === 'first') {
@@ -54,7 +57,8 @@ export function parse(hash: string): Route {
     return asking(second, third as Turn, fourth);
   }
   if (third === 'photo' && fourth !== '') {
-    return { screen: 'photo', inspection: second, photo: fourth };
+    const photo = { screen: 'photo', inspection: second, photo: fourth } as const;
+    return fifth === CLOSER ? { ...photo, closer: true } : photo;
   }
   if (third === 'readings' && fourth !== '') {
     return { screen: 'reading', inspection: second, reading: fourth };
@@ -75,7 +79,7 @@ export function format(route: Route): string {
     case 'inspection':
       return `#/i/${route.inspection}`;
     case 'photo':
-      return `#/i/${route.inspection}/photo/${route.photo}`;
+      return `#/i/${route.inspection}/photo/${route.photo}${route.closer ? `/${CLOSER}` : ''}`;
     case 'reading':
       return route.turn
         ? `#/i/${route.inspection}/${route.turn}/${READINGS}${route.reading}`
@@ -85,8 +89,16 @@ export function format(route: Route): string {
   }
 }
 
+/** The screen that stays when what lies over the whole of it is closed. */
+export function beneath(route: Route): Route {
+  if (route.screen !== 'photo') return route;
+  const { screen, inspection, photo } = route;
+  return { screen, inspection, photo };
+}
+
 /** Where back goes when there is no screen before this one. */
 export function parent(route: Route): Route {
+  if (route.screen === 'photo' && route.closer) return beneath(route);
   const isAsked = route.screen === 'question' || (route.screen === 'reading' && route.turn !== undefined);
   if (isAsked) {
     return route.turn === 'change' ? { screen: 'found', inspection: route.inspection } : { screen: 'list' };

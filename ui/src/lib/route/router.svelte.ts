@@ -1,4 +1,4 @@
-import { format, parent, parse, type Route } from './route';
+import { beneath, format, parent, parse, type Route } from './route';
 
 /** Where the last screen is kept: a process that is killed starts without an address. */
 const LAST = 'route';
@@ -55,6 +55,16 @@ class Router {
     else this.replace(parent(this.route));
   }
 
+  /** Goes one screen back where that is of the same inspection, else to the screen above in place of this one: what
+   * was removed can be brought back only where the inspection is. */
+  leave(): void {
+    const before = this.#index > 0 ? parse(this.#trail[this.#index - 1] ?? '') : null;
+    const here = this.route;
+    const isWithin = before && 'inspection' in before && 'inspection' in here && before.inspection === here.inspection;
+    if (isWithin) history.back();
+    else this.replace(parent(here));
+  }
+
   #put(hash: string, how: 'pushState' | 'replaceState'): void {
     this.wentBack = false;
     if (how === 'pushState') this.#index += 1;
@@ -66,7 +76,8 @@ class Router {
 
   #show(route: Route): void {
     this.route = route;
-    localStorage.setItem(LAST, format(route));
+    // A new start has no screen before it that would come back from under what is closed.
+    localStorage.setItem(LAST, format(beneath(route)));
   }
 }
 
