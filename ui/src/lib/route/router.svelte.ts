@@ -48,6 +48,13 @@ class Router {
     this.#put(format(route), 'replaceState');
   }
 
+  /** Goes back to a screen that lies before this one, however far; where there is none it takes the place of this. */
+  returnTo(route: Route): void {
+    const before = this.#trail.slice(0, this.#index).lastIndexOf(format(route));
+    if (before < 0) this.replace(route);
+    else history.go(before - this.#index);
+  }
+
   /** Goes one screen back; to its top where it has something new to say. */
   back(toTop = false): void {
     this.#startsAtTop = toTop;
