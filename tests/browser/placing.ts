@@ -44,7 +44,7 @@ export async function onDisplay(page: Page, [x, y]: Pixel): Promise<Spot> {
 /** Where a point is, on the display. */
 export async function pointOnDisplay(page: Page, which: number): Promise<Spot> {
   return grip(page, which).evaluate((found) => {
-    const { left, top } = found.ownerSVGElement?.getBoundingClientRect() ?? { left: 0, top: 0 };
+    const { left, top } = found.closest('svg')?.getBoundingClientRect() ?? { left: 0, top: 0 };
     const moved = found.parentElement?.getAttribute('transform')?.match(/-?[\d.]+(e-?\d+)?/g) ?? [];
     return { x: left + Number(moved[0]), y: top + Number(moved[1]) };
   });

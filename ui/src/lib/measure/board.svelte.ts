@@ -1,5 +1,6 @@
 import { enlarged, moved, type Size, whole, type Zoom } from '../photo/zoom';
 import {
+  type Corner,
   type Frame,
   frame,
   gain,
@@ -7,11 +8,10 @@ import {
   gripWays,
   inPhoto,
   isShown,
-  loupeSide,
+  loupeCorner,
   nudged,
   type Place,
   type Share,
-  type Side,
   steadied,
   toBoard,
   toShare,
@@ -52,7 +52,7 @@ export class Board {
   chosen = $state(0);
   /** The point that the loupe is on; null where there is no loupe. */
   close = $state<number | null>(null);
-  side = $state<Side>('right');
+  corner = $state<Corner>('top-right');
 
   readonly #asked: () => Asked;
   #drag = $state.raw<Drag | null>(null);
@@ -116,8 +116,9 @@ export class Board {
     const began = this.#began;
     const dragged = this.#drag;
     this.lost(true);
-    if (!began || dragged || began.moved || time - began.time > TAP_MS) return;
-    this.#tap(began.at, time);
+    if (!began || began.moved || time - began.time > TAP_MS) return;
+    if (dragged) this.#keep(dragged.which);
+    else this.#tap(began.at, time);
   }
 
   /** Whatever was begun ends; the fingers may still be there. */
@@ -199,7 +200,14 @@ export class Board {
   #aim(finger: Place | null): void {
     const point = this.close === null ? undefined : this.places[this.close];
     const near = [finger, point].filter((place) => place !== null && place !== undefined);
-    if (near.length > 0) this.side = loupeSide(this.side, near, this.size);
+    if (near.length > 0) this.corner = loupeCorner(this.corner, near, this.size);
+  }
+
+  /** A tap on a grip: its point is right where it is. */
+  #keep(which: number): void {
+    const { points, onmove } = this.#asked();
+    const at = points.at[which];
+    if (at) onmove(which, at);
   }
 
   #tap(at: Place, time: number): void {

@@ -123,23 +123,34 @@ export function isShown({ x, y }: Place, board: Size): boolean {
   return x >= 0 && y >= 0 && x <= board.width && y <= board.height;
 }
 
-export type Side = 'left' | 'right';
+/** A corner of the board that the loupe is in. */
+export type Corner = 'top-left' | 'top-right' | 'bottom-left' | 'bottom-right';
 
-/** The middle of the loupe: at the top, as the hand comes from below. */
-export function loupeAt(side: Side, board: Size): Place {
+/** The hand comes from below: at the top the loupe is to be seen. */
+const TOP: readonly Corner[] = ['top-right', 'top-left'];
+const BOTTOM: readonly Corner[] = ['bottom-right', 'bottom-left'];
+
+/** The middle of the loupe in a corner. */
+export function loupeAt(corner: Corner, board: Size): Place {
   const off = LOUPE_INSET + LOUPE_RADIUS;
-  return { x: side === 'left' ? off : board.width - off, y: off };
+  return {
+    x: corner.endsWith('left') ? off : board.width - off,
+    y: corner.startsWith('top') ? off : board.height - off,
+  };
 }
 
-/** The side that the loupe is on: it stays until a finger or the point comes near, then goes where there is more room. */
-export function loupeSide(now: Side, near: readonly Place[], board: Size): Side {
-  const clear = (side: Side): number => {
-    const { x, y } = loupeAt(side, board);
+/** The corner for the loupe: it stays at the top where it is until a finger or the point comes near, then goes to the
+    other side; to the bottom only where there is no room beside both. */
+export function loupeCorner(now: Corner, near: readonly Place[], board: Size): Corner {
+  const clear = (corner: Corner): number => {
+    const { x, y } = loupeAt(corner, board);
     return Math.min(...near.map((place) => Math.hypot(place.x - x, place.y - y))) - LOUPE_RADIUS;
   };
-  if (clear(now) >= LOUPE_CLEAR) return now;
-  const other = now === 'left' ? 'right' : 'left';
-  return clear(other) > clear(now) ? other : now;
+  const atTop = [...TOP].sort((one, other) => Number(other === now) - Number(one === now));
+  const free = atTop.find((corner) => clear(corner) >= LOUPE_CLEAR);
+  if (free) return free;
+  const [best = now] = [...TOP, ...BOTTOM].sort((one, other) => clear(other) - clear(one));
+  return best;
 }
 
 /** Px of the display for one px of the photo in the loupe: some times what the board shows, at least so that px can be

@@ -13,7 +13,7 @@ const BLADES_MM = { apart: 12.7, width: 6.35 } as const;
 
 /** From end to end of a length before it is placed, mm, and how much of the photo is shown about points. */
 const LENGTH_MM = 20;
-const SHOWN_MM = 44;
+const SHOWN_MM = 36;
 
 /** How much of the photo's longer side a card takes before it is placed. */
 const CARD_PART = 0.42;

@@ -20,9 +20,16 @@ class Router {
     this.#index = index ?? 0;
     this.#trail = index === undefined ? [] : readTrail();
     window.addEventListener('popstate', () => {
+      const { index: at } = (history.state ?? {}) as { index?: number };
+      if (at === undefined) {
+        // An address that was given from outside, such as a link: a new entry, which gets its place.
+        this.#index += 1;
+        this.#put(format(parse(location.hash)), 'replaceState');
+        return;
+      }
       this.wentBack = !this.#startsAtTop;
       this.#startsAtTop = false;
-      this.#index = (history.state as { index?: number } | null)?.index ?? this.#index + 1;
+      this.#index = at;
       this.#show(parse(location.hash));
     });
     if (location.hash !== '') {

@@ -86,6 +86,11 @@ export class PhotoMeasure {
     this.result = await this.#ask(inspection, this.what);
   }
 
+  /** Says no more that something could not be read. */
+  hush(): void {
+    this.trouble = null;
+  }
+
   async #ask(inspection: string, what: Measured | null): Promise<MeasureView | null> {
     this.#asked += 1;
     const asked = this.#asked;

@@ -15,7 +15,7 @@ measuring-moved = { $point }: { $x }, { $y } px
 measuring-wait = Measuring …
 
 measuring-corners = Put the four corners on the corners of the card
-measuring-corners-note = Drag the round grips. A card’s corners are rounded: put each point where its two sides would meet.
+measuring-corners-note = Drag the numbered grips. Put each point where two sides of the card would meet.
 measuring-corner = Corner { $sign }
 measuring-corner-open = Corner { $sign } is still where it began. Put it on the card.
 measuring-corners-next = Next: what to measure
@@ -28,7 +28,7 @@ measuring-what-length-note = Between two points, in millimetres
 
 measuring-blades = Put the points on both edges of each blade
 measuring-blades-bring = Tap between the blades: the points come to them.
-measuring-blades-note = Blade 1 has the points 1 and 1, blade 2 the points 2 and 2. Two fingers enlarge.
+measuring-blades-note = 1 and 1 go on the edges of one blade, 2 and 2 on those of the other.
 measuring-blades-point = Blade { $sign }, { $edge ->
     [first] first edge
    *[second] second edge
@@ -36,7 +36,7 @@ measuring-blades-point = Blade { $sign }, { $edge ->
 measuring-blades-open = { $point } is still where it began. Put it on its edge.
 measuring-length = Put the points on both ends of the length
 measuring-length-bring = Tap the middle of the length: the points come to it.
-measuring-length-note = Two fingers enlarge.
+measuring-length-note = Two fingers enlarge the photo and move it.
 measuring-length-point = End { $sign }
 measuring-length-open = { $point } is still where it began. Put it where the length ends.
 measuring-measure = Measure
