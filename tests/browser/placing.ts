@@ -2,7 +2,7 @@
 
 import type { Locator, Page } from '@playwright/test';
 
-import { type Pixel, SIZE } from './scene';
+import type { Pixel } from './scene';
 import { say } from './words';
 
 interface Spot {
@@ -26,13 +26,12 @@ export async function middleOf(found: Locator): Promise<Spot> {
 }
 
 /** Where the photo lies on the display, and how many px of the display one of its px takes. */
-async function photoOn(page: Page): Promise<Spot & { scale: number }> {
-  return board(page).evaluate((sheet, wide) => {
+export async function photoOn(page: Page): Promise<Spot & { scale: number }> {
+  return board(page).evaluate((sheet) => {
     const { left, top } = sheet.getBoundingClientRect();
-    const image = sheet.querySelector('image');
-    const at = (name: string): number => Number(image?.getAttribute(name));
-    return { x: left + at('x'), y: top + at('y'), scale: at('width') / wide };
-  }, SIZE[0]);
+    const [scale = NaN, x = NaN, y = NaN] = sheet.dataset['frame']?.split(' ').map(Number) ?? [];
+    return { x: left + x, y: top + y, scale };
+  });
 }
 
 /** A px of the photo as a place on the display. */

@@ -4,6 +4,7 @@ measuring-open = Measure on this photo
 measuring-step = Step { $step } of 3
 measuring-board = The photo, with points to drag
 measuring-help = How to take the photo
+measuring-to-photo = Back to the photo
 measuring-larger = Larger
 measuring-smaller = Smaller
 measuring-nudges = Move the point by one pixel
