@@ -195,6 +195,7 @@ test('a quick finger takes a point along, a slow one moves it by little more tha
 
 test('the speed of a finger is steadied, and finite for two steps at one time', () => {
   expect(steadied(1, 5, 0)).toBeCloseTo(0.15, 9);
+  expect(steadied(1, 0, 0), 'nor is it no number where nothing moved').toBeCloseTo(0.15, 9);
   const after = (steps: number): number => {
     let speed = 1;
     for (let step = 0; step < steps; step += 1) speed = steadied(speed, 1, 100);

@@ -293,9 +293,11 @@ test('the loupe shows what the finger would hide, away from it, for as long as i
   const loupe = page.locator('.loupe');
   await expect(loupe).toHaveCount(0);
   const [, , , corner = [0, 0]] = corners(POLARISED);
-  // On the card, and on the face of the plug.
-  const [card, face] = [[corner[0] + 60, corner[1] - 60], middle(POLARISED)] as const;
-  for (const [to, colour] of [[card, [0xe9, 0xe4, 0xd6]], [face, [0x38, 0x29, 0x1f]]] as const) {
+  // On the card, and on the tip of a blade, which is some 15 px wide.
+  const [from = [0, 0], to = [0, 0]] = edges(POLARISED);
+  const tip = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
+  const card = [corner[0] + 60, corner[1] - 60] as const;
+  for (const [to, colour] of [[card, [0xe9, 0xe4, 0xd6]], [tip, [0xf0, 0xdc, 0xa0]]] as const) {
     await place(page, 0, to);
     await send(grip(page, 0), 'pointerdown', await middleOf(grip(page, 0)));
     await expect(loupe).toHaveCount(1);
