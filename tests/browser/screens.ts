@@ -3,6 +3,7 @@
 import type { Page } from '@playwright/test';
 
 import type { Bridge } from './bridge';
+import { MEASURES } from './measure-screens';
 import { at, of, type Screen } from './reached';
 import {
   BACK,
@@ -338,6 +339,7 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...QUESTIONS,
   ...HEATERS,
   ...PHOTOS,
+  ...MEASURES,
   ...REVIEW,
   ...BENCH,
   ...VERDICTS,

@@ -11,6 +11,7 @@ import type { GridView } from '../types/GridView';
 import type { InsulationView } from '../types/InsulationView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
 import type { Mark } from '../types/Mark';
+import type { MeasureView } from '../types/MeasureView';
 import type { NewUnit } from '../types/NewUnit';
 import type { PresetView } from '../types/PresetView';
 import type { QuestionView } from '../types/QuestionView';
@@ -41,6 +42,16 @@ export type CircuitPlace = State & { faults: Fault[] };
 
 /** A meter's highest resistance, Ω, and its accuracy, % of the reading and digits. */
 export type Meter = { max_ohms: number; percent: number; digits: number };
+
+/** A place of a photo in shares of its width and height. */
+type Share = [x: number, y: number];
+
+/** What is measured on a photo: beside the corners of a card, two ends, or both edges of two blades. */
+export type MeasureAsk = {
+  card: Share[];
+  length: [Share, Share] | null;
+  blades: [[Share, Share], [Share, Share]] | null;
+};
 
 /** The one door to the core: a method for each command. Failures are thrown as `Trouble`. */
 export interface Backend {
@@ -99,6 +110,8 @@ export interface Backend {
   orderPhotos(inspection: string, order: string[]): Promise<InspectionView>;
   /** A photo with its marks drawn in. */
   exportPhoto(inspection: string, photo: string): Promise<Blob>;
+  /** What points on a photo measure. Nothing of it is stored. */
+  measurePhoto(inspection: string, photo: string, ask: MeasureAsk): Promise<MeasureView>;
   loadDemo(): Promise<UnitView[]>;
   removeDemo(): Promise<UnitView[]>;
 }
@@ -159,6 +172,7 @@ export function backendOver(call: Call): Backend {
     pairPhoto: (inspection, photo, before) => call('pair_photo', { inspection, photo, before }),
     orderPhotos: (inspection, order) => call('order_photos', { inspection, order }),
     exportPhoto: async (inspection, photo) => toJpeg(await call<string>('export_photo', { inspection, photo })),
+    measurePhoto: (inspection, photo, ask) => call('measure_photo', { inspection, photo, ask }),
     loadDemo: () => call('load_demo', {}),
     removeDemo: () => call('remove_demo', {}),
   };

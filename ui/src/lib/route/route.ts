@@ -9,8 +9,13 @@ export type Route =
   | { screen: 'question'; inspection: string; turn: Turn; question: string }
   /** Looked at closely it is over the whole screen, and back leads to the photo by itself. */
   | { screen: 'photo'; inspection: string; photo: string; closer?: true }
+  | { screen: 'measure'; inspection: string; photo: string; step: MeasureStep }
   /** Without a turn it is opened from the list of readings. */
   | { screen: 'reading'; inspection: string; reading: string; turn?: Turn };
+
+/** What is done to measure on a photo, one after the other. */
+const MEASURE_STEPS = ['corners', 'what', 'blades', 'length', 'result'] as const;
+export type MeasureStep = (typeof MEASURE_STEPS)[number];
 
 /** Screens of the introduction. */
 export const FIRST_STEPS = 3;
@@ -46,7 +51,7 @@ export function asking(inspection: string, turn: Turn, question: string): Route 
 
 /** Reads a route from an address's hash; what is not known is the list. */
 export function parse(hash: string): Route {
-  const [head = '', second = '', third = '', fourth = '', fifth = ''] = hash.replace(/^#?\/?/, '').split('/');
+  const [head = '', second = '', third = '', fourth = '', fifth = '', sixth = ''] = hash.replace(/^#?\/?/, '').split('/');
   const plain = PLAIN.find((screen) => screen === head);
   if (plain) return { screen: plain };
   if (head === 'first') {
@@ -55,6 +60,10 @@ export function parse(hash: string): Route {
   if (head !== 'i' || second === '') return { screen: 'list' };
   if (TURNS.includes(third) && fourth !== '') {
     return asking(second, third as Turn, fourth);
+  }
+  if (third === 'photo' && fourth !== '' && fifth === 'measure') {
+    const step = MEASURE_STEPS.find((one) => one === sixth) ?? 'corners';
+    return { screen: 'measure', inspection: second, photo: fourth, step };
   }
   if (third === 'photo' && fourth !== '') {
     const photo = { screen: 'photo', inspection: second, photo: fourth } as const;
@@ -80,6 +89,10 @@ export function format(route: Route): string {
       return `#/i/${route.inspection}`;
     case 'photo':
       return `#/i/${route.inspection}/photo/${route.photo}${route.closer ? `/${CLOSER}` : ''}`;
+    case 'measure': {
+      const step = route.step === 'corners' ? '' : `/${route.step}`;
+      return `#/i/${route.inspection}/photo/${route.photo}/measure${step}`;
+    }
     case 'reading':
       return route.turn
         ? `#/i/${route.inspection}/${route.turn}/${READINGS}${route.reading}`
@@ -102,6 +115,11 @@ export function parent(route: Route): Route {
   const isAsked = route.screen === 'question' || (route.screen === 'reading' && route.turn !== undefined);
   if (isAsked) {
     return route.turn === 'change' ? { screen: 'found', inspection: route.inspection } : { screen: 'list' };
+  }
+  if (route.screen === 'measure') {
+    const { inspection, photo, step } = route;
+    if (step === 'corners') return { screen: 'photo', inspection, photo };
+    return { ...route, step: step === 'what' ? 'corners' : 'what' };
   }
   const isBesideReadings = ['reading', 'charge', 'insulation', 'touch'].includes(route.screen);
   if ('inspection' in route && isBesideReadings) {

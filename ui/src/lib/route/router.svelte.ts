@@ -20,9 +20,16 @@ class Router {
     this.#index = index ?? 0;
     this.#trail = index === undefined ? [] : readTrail();
     window.addEventListener('popstate', () => {
+      const { index: at } = (history.state ?? {}) as { index?: number };
+      if (at === undefined) {
+        // An address that was given from outside, such as a link: a new entry, which gets its place.
+        this.#index += 1;
+        this.#put(format(parse(location.hash)), 'replaceState');
+        return;
+      }
       this.wentBack = !this.#startsAtTop;
       this.#startsAtTop = false;
-      this.#index = (history.state as { index?: number } | null)?.index ?? this.#index + 1;
+      this.#index = at;
       this.#show(parse(location.hash));
     });
     if (location.hash !== '') {
@@ -46,6 +53,13 @@ class Router {
   /** Puts a screen in the place of this one. */
   replace(route: Route): void {
     this.#put(format(route), 'replaceState');
+  }
+
+  /** Goes back to a screen that lies before this one, however far; where there is none it takes the place of this. */
+  returnTo(route: Route): void {
+    const before = this.#trail.slice(0, this.#index).lastIndexOf(format(route));
+    if (before < 0) this.replace(route);
+    else history.go(before - this.#index);
   }
 
   /** Goes one screen back; to its top where it has something new to say. */

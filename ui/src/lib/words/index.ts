@@ -8,6 +8,7 @@ import questions from '../../../../src-tauri/core/words/en/questions.ftl?raw';
 import bench from './en.bench.ftl?raw';
 import circuit from './en.circuit.ftl?raw';
 import labels from './en.ftl?raw';
+import measure from './en.measure.ftl?raw';
 import photo from './en.photo.ftl?raw';
 
 /** The languages that there are words in. */
@@ -15,7 +16,7 @@ export const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 const bundle = new FluentBundle('en', { useIsolating: false });
-for (const file of [answers, cautions, classes, questions, labels, bench, circuit, photo]) {
+for (const file of [answers, cautions, classes, questions, labels, bench, circuit, measure, photo]) {
   bundle.addResource(new FluentResource(file));
 }
 
