@@ -3,11 +3,9 @@
 
 import type { Page } from '@playwright/test';
 
-import type { FindingView } from '../../ui/src/lib/types/FindingView';
 import type { MeasureView } from '../../ui/src/lib/types/MeasureView';
-import type { PhotoView } from '../../ui/src/lib/types/PhotoView';
-import type { Bridge } from './bridge';
 import { expect, test } from './check';
+import { Table, UNIT } from './measure-table';
 import {
   board,
   drag,
@@ -20,103 +18,15 @@ import {
   pointOnDisplay,
   pointOnPhoto,
   send,
-  tapPhoto,
 } from './placing';
-import { corners, edges, EQUAL, middle, NEITHER, photographed, type Pixel, POLARISED, type Scene, SIZE } from './scene';
+import { corners, edges, EQUAL, NEITHER, type Pixel, POLARISED, SIZE } from './scene';
 import { settle } from './screen';
-import type { Traffic } from './traffic';
-import { inspect, type Unit } from './units';
-import { Walk } from './walk';
+import type { Unit } from './units';
+import { READING_MS } from './walk';
 import { say, sayAnswer } from './words';
 
-const UNIT: Unit = { name: 'Shelf radio, brown case', place: 'Stall 14' };
 const UPRIGHT = { width: 390, height: 844 };
 const LYING = { width: 844, height: 390 };
-
-/** A finger at work on one photo. */
-class Table {
-  readonly walk: Walk;
-
-  private constructor(
-    readonly page: Page,
-    readonly bridge: Bridge,
-    readonly traffic: Traffic,
-    readonly inspection: string,
-    readonly photo: string,
-  ) {
-    this.walk = new Walk(page);
-  }
-
-  /** At the photo of a scene, taken at the question about the plug. */
-  static async at(page: Page, bridge: Bridge, traffic: Traffic, scene: Scene, unit = UNIT): Promise<Table> {
-    const inspection = await inspect(bridge, unit);
-    await page.goto('/#/settings');
-    const picture = await photographed(page, scene);
-    const args = { inspection, finding: 'answers.plug', picture };
-    const view = await bridge.call<{ photos: PhotoView[] }>('add_photo', args);
-    const table = new Table(page, bridge, traffic, inspection, view.photos[0]?.id ?? '');
-    await table.open('');
-    return table;
-  }
-
-  /** Opens a place below the photo as a link would. */
-  async open(below: string): Promise<void> {
-    await this.page.goto(`/#/i/${this.inspection}/photo/${this.photo}${below}`);
-    await settle(this.page, this.traffic);
-  }
-
-  async tap(id: string, args = {}): Promise<void> {
-    await this.walk.tap(say(id, args));
-    await settle(this.page, this.traffic);
-  }
-
-  async corners(scene: Scene): Promise<void> {
-    await this.tap('measuring-open');
-    await placeAll(this.page, corners(scene));
-  }
-
-  /** From the photo to its points. */
-  async toBlades(scene: Scene): Promise<void> {
-    await this.corners(scene);
-    await this.tap('measuring-corners-next');
-    await this.choose('blades');
-    await tapPhoto(this.page, middle(scene));
-  }
-
-  async choose(what: 'blades' | 'length'): Promise<void> {
-    await this.page.waitForTimeout(450);
-    await this.page.getByRole('button', { name: say(`measuring-what-${what}`) }).tap();
-    await settle(this.page, this.traffic);
-  }
-
-  async measure(scene: Scene): Promise<void> {
-    await this.toBlades(scene);
-    await placeAll(this.page, edges(scene));
-    await this.tap('measuring-measure');
-  }
-
-  get offer() {
-    return this.page.getByRole('button', { name: say('measuring-answer', { answer: '' }).trim() });
-  }
-
-  get alert() {
-    return this.page.getByRole('alert').filter({ hasText: /./ });
-  }
-
-  /** What is answered about the plug. */
-  async answered(): Promise<string[]> {
-    const args = { inspection: this.inspection };
-    const { findings } = await this.bridge.call<{ findings: FindingView[] }>('show_inspection', args);
-    return findings.flatMap(({ question, answers }) => (question === 'plug' ? answers : []));
-  }
-
-  /** Where points are, px of the photo. */
-  async points(count = 4): Promise<Pixel[]> {
-    const found: Pixel[] = [];
-    for (let which = 0; which < count; which += 1) found.push(await pointOnPhoto(this.page, which));
-    return found;
-  }
-}
 
 /** How far places are from where they should be, at most, px. */
 const off = (places: readonly Pixel[], wanted: readonly Pixel[]): number =>
@@ -137,7 +47,7 @@ for (const { scene, answer, sentence } of [
     await expect(table.offer).toHaveText(say('measuring-answer', { answer: sayAnswer('plug', answer) }));
     expect(await table.answered(), 'measuring answers nothing').toEqual([]);
 
-    await page.waitForTimeout(450);
+    await page.waitForTimeout(READING_MS);
     await table.offer.tap();
     await settle(page, traffic);
     expect(await table.walk.question()).toBe('plug');
@@ -147,7 +57,7 @@ for (const { scene, answer, sentence } of [
     await expect(offered).toHaveAttribute('aria-pressed', 'false');
     expect(await table.answered(), 'nor does looking at the question').toEqual([]);
 
-    await page.waitForTimeout(450);
+    await page.waitForTimeout(READING_MS);
     await offered.tap();
     await expect.poll(() => table.answered()).toEqual([answer]);
   });
@@ -157,12 +67,12 @@ test('another answer than the offered one can be given, and the result then offe
   const unit: Unit = { ...UNIT, answers: { plug: 'two_equal_blades' } };
   const table = await Table.at(page, bridge, traffic, POLARISED, unit);
   await table.measure(POLARISED);
-  await page.waitForTimeout(450);
+  await page.waitForTimeout(READING_MS);
   await table.offer.tap();
   await settle(page, traffic);
   expect(await table.walk.address()).toContain('/change/plug');
   expect(await table.answered(), 'what was answered stands').toEqual(['two_equal_blades']);
-  await page.waitForTimeout(450);
+  await page.waitForTimeout(READING_MS);
   await page.getByRole('button').filter({ hasText: say('measuring-offered') }).tap();
   await settle(page, traffic);
   // Back where the answer was offered: it is given now.
