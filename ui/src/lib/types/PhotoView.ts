@@ -38,7 +38,7 @@ marks: Array<Mark>,
  */
 before: string | null, 
 /**
- * What its pixels hint at.
+ * What speaks for taking it again, in sentences.
  */
 hints: Array<string>, 
 /**
