@@ -31,8 +31,10 @@ function names(view: Drawn, say: Say): Label[] {
   else if (opens(view, 'far')) found.push(name('circuit-switch', at.FAR + 12, middle, 'start'));
   else if (opens(view, 'near')) found.push(name('circuit-switch', at.NEAR - 18, middle, 'end'));
   const right = view.line_capacitor === 'selector';
+  // Between the load and what comes under it.
+  const below = view.isolation === 'isolating' ? at.TAP - 14 : at.TAP - 17;
   found.push(name('circuit-far-leg', at.FAR - 8, at.LOAD - 6, 'end'));
-  found.push(right ? name('circuit-near-leg', at.NEAR - 7, at.TAP - 21, 'end') : name('circuit-near-leg', at.NEAR + 8, at.LOAD - 6, 'start'));
+  found.push(right ? name('circuit-near-leg', at.NEAR - 7, below, 'end') : name('circuit-near-leg', at.NEAR + 8, at.LOAD - 6, 'start'));
   if (right) found.push(name('circuit-ground-switch', at.NEAR + 9, at.TO_SELECTOR - 7, 'start'));
   return found;
 }
@@ -58,7 +60,7 @@ function valueAt(view: Drawn, part: Part): Pick<Label, 'x' | 'y' | 'anchor'> | n
     case 'far_capacitor': {
       const x = capacitorAt(view, part === 'far_capacitor' ? 'far' : 'near');
       if (view.line_capacitor === 'selector') return { x: x + 17, y: at.SLOT - 13, anchor: 'start' };
-      return { x, y: at.TAP - 18, anchor: 'middle' };
+      return { x, y: at.TAP - 20, anchor: 'middle' };
     }
     case 'near_chassis':
       return { x: at.MIDDLE - 8, y: at.SLOT - 2, anchor: 'end' };

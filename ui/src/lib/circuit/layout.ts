@@ -61,18 +61,19 @@ function across({ isolation }: Drawn): Box {
 
 /** What joins the near leg to the chassis, where that is more than a wire. */
 function onNear({ isolation, faults }: Drawn): Box[] {
-  const slot = (symbol: Symbol, width: number): Box => box(symbol, 'near_chassis', at.NEAR, at.SLOT, width, 40);
+  const slot = (symbol: Symbol, width: number, height = 40): Box =>
+    box(symbol, 'near_chassis', at.NEAR, at.SLOT, width, height);
   if (isolation === 'line_floated') {
     return [slot(faults.includes('network_capacitor_shorted') ? 'short' : 'network', 42)];
   }
   if (isolation === 'line_insulated') return [slot(faults.includes('insulation_breakdown') ? 'short' : 'gap', 28)];
-  return isolation === 'isolating' ? [slot('winding_capacitance', 28)] : [];
+  return isolation === 'isolating' ? [slot('winding_capacitance', 28, 16)] : [];
 }
 
 function onFar({ isolation, faults }: Drawn): Box[] {
   if (isolation !== 'isolating') return [];
   const broken = faults.includes('insulation_breakdown');
-  return [box(broken ? 'short' : 'winding_capacitance', 'far_chassis', at.FAR, at.SLOT, 28, 40)];
+  return [box(broken ? 'short' : 'winding_capacitance', 'far_chassis', at.FAR, at.SLOT, 28, 16)];
 }
 
 /** What stands in the middle, under the load. */
@@ -98,8 +99,8 @@ function capacitors(view: Drawn): Box[] {
     if (!onLeg(view, leg)) continue;
     const x = capacitorAt(view, leg);
     const broken = (['selector_capacitor_shorted', `${leg}_capacitor_shorted`] as const).some((fault) => view.faults.includes(fault));
-    boxes.push(box(broken ? 'short' : 'capacitor', `${leg}_capacitor`, x, at.SLOT, 30, 22));
-    if (view.line_capacitor_class === 'class_y') boxes.push(box('class_y', null, x + 18, at.SLOT + 16, 20, 20));
+    boxes.push(box(broken ? 'short' : 'capacitor', `${leg}_capacitor`, x, at.SLOT, 30, 16));
+    if (view.line_capacitor_class === 'class_y') boxes.push(box('class_y', null, x + 18, at.SLOT + 18, 19, 19));
     if (view.line_capacitor === 'selector') {
       const { near, far, top, pole } = at.SELECTOR;
       const selector = box('selector', `${leg}_capacitor`, (near + far) / 2, (top + pole) / 2, far - near + 8, pole - top + 8);

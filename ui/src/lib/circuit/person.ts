@@ -69,7 +69,7 @@ export function reachBoxes(view: Drawn): Box[] {
     boxes.push(box('terminal', null, at.MIDDLE, at.TERMINAL, 14, 14));
   }
   if (isBroken(view)) {
-    const aside = handAt(view) === x ? x + 42 : x - 40;
+    const aside = handAt(view) === x ? x + 36 : x - 40;
     boxes.push(box('lost_knob', null, aside, at.CABINET_BOTTOM + 36, 28, 28));
   } else if (isClosed(view)) {
     boxes.push(box('knob', null, x, at.TERMINAL - 5, 34, 18));

@@ -26,9 +26,10 @@ export const NEUTRAL_RAIL = 22;
 export const HOT_RAIL = SOURCE.y;
 /** Other loads between hot and a broken neutral, and the break itself. */
 export const PULL = 53;
+export const LOADS = 146;
 export const BREAK = 37;
 export const WORDS = 58;
-export const PLATE = { x: 80, y: 64, width: 200, height: 40 } as const;
+export const PLATE = { x: 80, y: 64, width: 192, height: 40 } as const;
 /** Between these the wires behind an outlet cross that is wired backwards. */
 export const SWAP_TOP = 66;
 export const SWAP_BOTTOM = 82;

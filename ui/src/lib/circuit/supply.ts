@@ -169,7 +169,7 @@ export function supplyBoxes({ faults }: Drawn): Box[] {
   const boxes: Box[] = [];
   if (faults.includes('neutral_open')) {
     boxes.push(box('break', null, at.NEAR, at.BREAK, 16, 16));
-    boxes.push(box('loads', 'neutral_pull', at.MIDDLE, at.PULL, 72, 18));
+    boxes.push(box('loads', 'neutral_pull', at.LOADS, at.PULL, 70, 18));
   }
   if (faults.includes('earth_open')) boxes.push(box('break', null, at.EARTH, (at.SWITCH_TOP + 20 + at.LOAD) / 2, 16, 16));
   return boxes;
@@ -188,6 +188,6 @@ export function supplyLabels(view: Drawn, say: (id: string) => string): Label[] 
     const rows = say('circuit-wired-backwards').split(' ');
     labels.push(...rows.map((text, row) => name(text, at.PLATE.x + at.PLATE.width + 5, at.PLATE.y + 16 + 15 * row, 'start')));
   }
-  if (view.faults.includes('neutral_open')) labels.push(name(say('circuit-other-loads'), at.MIDDLE, at.PULL + 4.5, 'middle'));
+  if (view.faults.includes('neutral_open')) labels.push(name(say('circuit-other-loads'), at.LOADS, at.PULL + 4.5, 'middle'));
   return labels;
 }

@@ -37,7 +37,10 @@ function joined(line: Point[], next: Point[]): Point[] {
   const [first, last] = [next[0], next.at(-1)];
   if (!end || !first || !last) return [...line, ...next];
   const distance = ([x, y]: Point): number => Math.hypot(x - end[0], y - end[1]);
-  return [...line, ...(distance(last) < distance(first) ? [...next].reverse() : next)];
+  // The chassis joins all that ends on it, however far apart.
+  const isOn = ([, y]: Point): boolean => end[1] === at.CHASSIS && y === at.CHASSIS;
+  const turns = isOn(first) === isOn(last) ? distance(last) < distance(first) : isOn(last);
+  return [...line, ...(turns ? [...next].reverse() : next)];
 }
 
 /** Without points that lie on a straight piece, and without going there and back. */
