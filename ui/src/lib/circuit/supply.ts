@@ -164,14 +164,17 @@ export function earthWires(view: Drawn): Wire[] {
   return wires;
 }
 
-/** What is broken in the supply. */
-export function supplyBoxes({ faults }: Drawn): Box[] {
+/** What is broken or loose in supply and earth wire. */
+export function supplyBoxes(view: Drawn): Box[] {
+  const { faults } = view;
   const boxes: Box[] = [];
   if (faults.includes('neutral_open')) {
     boxes.push(box('break', null, at.NEAR, at.BREAK, 16, 16));
     boxes.push(box('loads', 'neutral_pull', at.LOADS, at.PULL, 70, 18));
   }
   if (faults.includes('earth_open')) boxes.push(box('break', null, at.EARTH, (at.SWITCH_TOP + 20 + at.LOAD) / 2, 16, 16));
+  // An earth wire that was never joined to the chassis.
+  if (hasEarthPin(view) && !EARTHED.includes(view.cord)) boxes.push(box('terminal', null, at.EARTH, at.SWITCH_TOP + 24, 12, 12));
   return boxes;
 }
 

@@ -96,6 +96,7 @@ circuit-quoted = Back to what the verdict quotes
 
 circuit-legend = The thick line is the way of the current. It alternates, turning round many times a second: the arrows show one half of that.
 circuit-legend-thin = The thin line is the way of the current, so little that you would hardly feel it. It alternates: the arrows show one half of that.
+circuit-legend-earth = The line is the way of the current by the earth wire, past whoever stands there. It alternates: the arrows show one half of that.
 circuit-legend-none = No line: nothing to speak of has a way through anybody.
 circuit-legend-tape = B is the pin that you marked with tape.
 circuit-legend-y = Y is a class-Y capacitor.
