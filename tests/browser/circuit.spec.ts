@@ -4,10 +4,12 @@ import { layout } from '../../ui/src/lib/circuit/layout';
 import { HIGH, WIDE } from '../../ui/src/lib/circuit/places';
 import type { Box, Point, Wire } from '../../ui/src/lib/circuit/symbols';
 import type { CircuitView } from '../../ui/src/lib/types/CircuitView';
+import type { Bridge } from './bridge';
 import { expect, test } from './check';
+import { everyBuilt } from './circuits';
 import { settle } from './screen';
 import { CLOSED_RADIO, HOT_CHASSIS, inspect, LEAKY_AMPLIFIER, PICNIC_PORTABLE } from './units';
-import { Walk } from './walk';
+import { READING_MS, Walk } from './walk';
 import { say } from './words';
 
 interface Rect {
@@ -219,4 +221,94 @@ test('a unit without a line side has no way for a current', async ({ bridge, pag
   await page.goto(`/#/i/${id}/circuit`);
   await settle(page, traffic);
   await expect(page.getByText(say('circuit-no-line'))).toBeVisible();
+});
+
+/** A transformer with two equal pins, a switch and a ground switch. */
+async function withGroundSwitch(bridge: Bridge): Promise<string> {
+  const built = everyBuilt().find(
+    ({ isolation, cord, unit }) =>
+      isolation === 'isolating' && cord === 'two_pin_reversible' && unit.answers?.['line_capacitor'] === 'on_selector',
+  );
+  if (!built) throw new Error('no unit with a ground switch');
+  return inspect(bridge, built.unit);
+}
+
+const TURNS = ['circuit-turn-plug', 'circuit-turn-switch', 'circuit-turn-selector'] as const;
+
+test('plug, switch and ground switch are tapped where they are drawn, with room for a finger', async ({ bridge, page, traffic }) => {
+  const id = await withGroundSwitch(bridge);
+  for (const width of [360, 320]) {
+    await page.setViewportSize({ width, height: 640 });
+    await page.goto(`/#/i/${id}/circuit`);
+    await settle(page, traffic);
+    const boxes: Rect[] = [];
+    for (const turn of TURNS) {
+      const box = await page.getByRole('button', { name: say(turn), exact: true }).boundingBox();
+      if (!box) throw new Error(`no ${turn}`);
+      expect(Math.min(box.width, box.height), `${turn} at ${width} px`).toBeGreaterThanOrEqual(48);
+      boxes.push({ left: box.x, top: box.y, right: box.x + box.width, bottom: box.y + box.height, what: turn });
+    }
+    boxes.forEach((one, place) => {
+      for (const other of boxes.slice(place + 1)) expect(overlap(one, other), `${one.what} on ${other.what} at ${width} px`).toBe(false);
+    });
+  }
+  await page.waitForTimeout(READING_MS);
+  for (const [turn, said] of [
+    ['circuit-turn-selector', 'circuit-selector-now'],
+    ['circuit-turn-switch', 'circuit-switch-now'],
+    ['circuit-turn-plug', 'circuit-plug-now'],
+  ] as const) {
+    const ways = { 'circuit-selector-now': ['near', 'far'], 'circuit-switch-now': ['on', 'off'], 'circuit-plug-now': ['first', 'second'] }[said];
+    const stands = ways.map((way) => page.getByRole('button', { name: say(said, { way }), exact: true }));
+    const before = (await stands[0]?.isVisible()) ? 0 : 1;
+    await page.getByRole('button', { name: say(turn), exact: true }).tap();
+    await expect(stands[1 - before] ?? page.locator('nothing')).toBeVisible();
+  }
+});
+
+test('equal pins are drawn alike, and the tape on pin B goes over with the plug', async ({ bridge, page, traffic }) => {
+  await page.goto(`/#/i/${await withGroundSwitch(bridge)}/circuit`);
+  await settle(page, traffic);
+  await page.waitForTimeout(READING_MS);
+  const widths = () => page.locator('svg .pin').evaluateAll((all) => all.map((pin) => getComputedStyle(pin).strokeWidth));
+  const tape = async () => (await page.locator('svg .tape').boundingBox())?.x ?? NaN;
+  const [one, other, ...more] = await widths();
+  expect([other, ...more]).toEqual([one]);
+  const before = await tape();
+  await page.getByRole('button', { name: say('circuit-turn-plug') }).tap();
+  await expect.poll(async () => Math.abs((await tape()) - before)).toBeGreaterThan(60);
+});
+
+test('an outlet wired backwards crosses the wires behind it and says so; the plug stays as it fits', async ({ bridge, page, traffic }) => {
+  const built = everyBuilt().find(({ isolation, cord, reach }) => isolation === 'line_tied' && cord === 'two_pin_polarised' && reach === 'exposed');
+  const inspection = await inspect(bridge, built?.unit ?? HOT_CHASSIS);
+  await page.goto(`/#/i/${inspection}/circuit`);
+  await settle(page, traffic);
+  await page.waitForTimeout(READING_MS);
+  const choice = (fault: string) => page.getByRole('button', { name: new RegExp(say(`fault-${fault}`), 'i') });
+  const letters = () => page.locator('svg .letter').allInnerTexts();
+  const words = say('circuit-wired-backwards').split(' ');
+  await choice('neutral_open').tap();
+  await expect(page.locator('svg').getByText(say('circuit-other-loads'), { exact: true })).toBeVisible();
+  await expect(page.locator('svg .break')).toHaveCount(1);
+  const before = await letters();
+  // From the hot wire on the left to the contact on the right.
+  const crossing = page.locator('svg .wire[d*="L106 66L194 82"]');
+  await expect(crossing).toHaveCount(0);
+  await choice('outlet_reversed').tap();
+  for (const word of words) await expect(page.locator('svg').getByText(word, { exact: true })).toBeVisible();
+  expect(await letters()).toEqual(before);
+  await expect(crossing).toHaveCount(1);
+});
+
+test('beside the hand stands what flows, what the metal is at, and in which position', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, HOT_CHASSIS);
+  const view = await bridge.call<CircuitView>('circuit', { inspection, at: null });
+  await page.goto(`/#/i/${inspection}/circuit`);
+  await settle(page, traffic);
+  const picture = page.locator('.picture svg');
+  await expect(picture.locator('.figure')).toHaveText(view.figure ?? '');
+  await expect(picture.locator('.volts')).toHaveText(view.volts);
+  await expect(picture).toContainText(say('circuit-for-plug', { way: view.state.plug }));
+  await expect(picture).toContainText(say('circuit-for-switch', { way: view.state.switch }));
 });
