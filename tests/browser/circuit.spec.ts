@@ -1,13 +1,15 @@
 /** The circuit picture: nothing in it stands on anything else, for whatever arrangement; and what is turned in it. */
 
-import { type Box, type Label, layout, type Point, type Wire } from '../../ui/src/lib/circuit/layout';
+import { layout } from '../../ui/src/lib/circuit/layout';
 import { HIGH, WIDE } from '../../ui/src/lib/circuit/places';
-import { way } from '../../ui/src/lib/circuit/way';
+import type { Box, Point, Wire } from '../../ui/src/lib/circuit/symbols';
 import type { CircuitView } from '../../ui/src/lib/types/CircuitView';
+import type { Bridge } from './bridge';
 import { expect, test } from './check';
+import { everyBuilt } from './circuits';
 import { settle } from './screen';
 import { CLOSED_RADIO, HOT_CHASSIS, inspect, LEAKY_AMPLIFIER, PICNIC_PORTABLE } from './units';
-import { Walk } from './walk';
+import { READING_MS, Walk } from './walk';
 import { say } from './words';
 
 interface Rect {
@@ -18,10 +20,6 @@ interface Rect {
   what: string;
 }
 
-/** Wider than any letter of 12.5 px is on average; so no label is thought narrower than it is. */
-const LETTER = 7.2;
-const LINE = 12;
-
 const rectOf = ({ x, y, width, height, symbol, part }: Box): Rect => ({
   left: x,
   top: y,
@@ -29,12 +27,6 @@ const rectOf = ({ x, y, width, height, symbol, part }: Box): Rect => ({
   bottom: y + height,
   what: `${symbol} ${part}`,
 });
-
-function rectOfLabel({ text, x, y, anchor }: Label): Rect {
-  const width = text.length * LETTER;
-  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
-  return { left, top: y - LINE + 2, right: left + width, bottom: y + 2, what: text };
-}
 
 const overlap = (one: Rect, other: Rect): boolean =>
   one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
@@ -55,21 +47,18 @@ function runsThrough([x1, y1]: Point, [x2, y2]: Point, rect: Rect): boolean {
 }
 
 /** What stands where it should not. */
-function faultsOf(boxes: readonly Box[], labels: readonly Label[], wires: readonly Wire[]): string[] {
-  const rects = [...boxes.map(rectOf), ...labels.map(rectOfLabel)];
+function faultsOf(boxes: readonly Box[], wires: readonly Wire[]): string[] {
+  const rects = boxes.map(rectOf);
   const found: string[] = [];
   rects.forEach((one, place) => {
     for (const other of rects.slice(place + 1)) if (overlap(one, other)) found.push(`${one.what} on ${other.what}`);
     if (one.left < 0 || one.top < 0 || one.right > WIDE || one.bottom > HIGH) found.push(`${one.what} is outside`);
   });
-  const strangers = [...boxes.filter(({ symbol }) => symbol !== 'outlet' && symbol !== 'plug'), ...labels];
   for (const { points, part } of wires) {
-    for (const stranger of strangers) {
-      const rect = 'symbol' in stranger ? rectOf(stranger) : rectOfLabel(stranger);
-      const own = 'symbol' in stranger && stranger.part !== null && stranger.part === part;
+    for (const stranger of boxes) {
+      const rect = rectOf(stranger);
       // What begins, bends or ends in a symbol belongs to it.
-      const joined = 'symbol' in stranger && points.some((point) => within(point, rect));
-      if (own || joined) continue;
+      if ((stranger.part !== null && stranger.part === part) || points.some((point) => within(point, rect))) continue;
       points.slice(1).forEach((to, place) => {
         const from = points[place];
         if (from && runsThrough(from, to, rect)) found.push(`${part ?? 'a line'} through ${rect.what}`);
@@ -122,7 +111,7 @@ function touched(reach: (typeof REACHES)[number], lost: boolean): CircuitView['t
   return reach === 'common_exposed' ? 'common' : 'chassis';
 }
 
-test('no symbol, label or line stands on another, whatever is built like', () => {
+test('no symbol stands on another and no wire runs through one, whatever is built like', () => {
   let seen = 0;
   const found: string[] = [];
   for (const isolation of ISOLATIONS) {
@@ -136,12 +125,7 @@ test('no symbol, label or line stands on another, whatever is built like', () =>
                 if (reach === 'common_exposed' && !floated) continue;
                 if (line_capacitor !== 'none' && !floated && isolation !== 'isolating') continue;
                 if (line_capacitor !== 'selector' && selector === 'far') continue;
-                const labels: CircuitView['labels'] = [
-                  ...(line_capacitor === 'none' ? [] : (['near_capacitor', 'far_capacitor'] as const).map((part) => ({ part, text: '0.047 µF' }))),
-                  ...(isolation === 'line_floated' ? [{ part: 'near_chassis' as const, text: '470 kΩ ∥ 0.25 µF' }] : []),
-                  ...(reach === 'aerial_terminal' ? [{ part: 'aerial_capacitor' as const, text: '0.01 µF' }] : []),
-                ];
-                const { boxes, labels: placed, wires } = layout({
+                const { boxes, wires } = layout({
                   isolation,
                   cord,
                   reach,
@@ -153,10 +137,13 @@ test('no symbol, label or line stands on another, whatever is built like', () =>
                   state: { plug: 'first', switch: seen % 3 === 0 ? 'off' : 'on', selector: line_capacitor === 'selector' ? selector : null },
                   faults: fault === null ? [] : [fault],
                   touched: touched(reach, fault === 'lost_barrier'),
-                  labels,
+                  labels: [],
+                  path: [],
+                  flips: { plug: true, switch: true, selector: true },
+                  feed: 'direct',
                 });
                 const what = `${isolation} ${cord} ${reach} ${line_capacitor} ${switch_leg} ${fault} ${selector}`;
-                found.push(...faultsOf(boxes, placed, wires).map((fault) => `${what}: ${fault}`));
+                found.push(...faultsOf(boxes, wires).map((fault) => `${what}: ${fault}`));
                 seen += 1;
               }
   }
@@ -166,11 +153,10 @@ test('no symbol, label or line stands on another, whatever is built like', () =>
 
 test('planted faults of a layout are found', () => {
   const box = (x: number, y: number): Box => ({ symbol: 'capacitor', part: 'load', x, y, width: 30, height: 20 });
-  expect(faultsOf([box(0, 0), box(20, 10)], [], [])).toHaveLength(1);
-  expect(faultsOf([box(-1, 0)], [], [])).toHaveLength(1);
+  expect(faultsOf([box(0, 0), box(20, 10)], [])).toHaveLength(1);
+  expect(faultsOf([box(-1, 0)], [])).toHaveLength(1);
   const through: Wire = { part: 'chassis', points: [[10, -5], [10, 50]] };
-  expect(faultsOf([box(0, 0)], [], [through])).toHaveLength(1);
-  expect(faultsOf([box(0, 0)], [{ text: '0.1 µF', x: 5, y: 10, anchor: 'start' }], [])).toHaveLength(1);
+  expect(faultsOf([box(0, 0)], [through])).toHaveLength(1);
 });
 
 test('plug and switch are turned by touch, and the current, its way and the words follow', async ({ bridge, page, traffic }) => {
@@ -184,9 +170,9 @@ test('plug and switch are turned by touch, and the current, its way and the word
   const figure = page.locator('svg .figure');
   const worst = (await figure.textContent()) ?? '';
   expect(tag, 'it opens where the verdict looks').toContain(worst);
-  const lit = () => page.locator('.way path').evaluateAll((lines) => lines.map((line) => line.getAttribute('d')));
+  const lit = () => page.locator('.way .main').evaluateAll((lines) => lines.map((line) => line.getAttribute('d')));
   const before = await lit();
-  expect(before.length).toBeGreaterThan(3);
+  expect(before, 'one line').toHaveLength(1);
 
   await page.getByRole('button', { name: say('circuit-turn-plug') }).tap();
   await expect(figure).not.toHaveText(worst);
@@ -237,16 +223,92 @@ test('a unit without a line side has no way for a current', async ({ bridge, pag
   await expect(page.getByText(say('circuit-no-line'))).toBeVisible();
 });
 
-test('the way of the current is one line from the outlet to the hand', async ({ bridge }) => {
-  for (const unit of [HOT_CHASSIS, LEAKY_AMPLIFIER, CLOSED_RADIO]) {
-    const inspection = await inspect(bridge, unit);
-    const view = await bridge.call<CircuitView>('circuit', { inspection, at: null });
-    const lines = way(view, layout(view));
-    // Each line begins or ends where another does, or on one that runs past: nothing hangs in the air.
-    for (const line of lines) {
-      const ends = [line[0], line.at(-1)];
-      const joined = ends.some((end) => end && lines.some((other) => other !== line && other.some(([x, y]) => Math.abs(x - end[0]) <= 10 && Math.abs(y - end[1]) <= 70)));
-      expect(joined, JSON.stringify(line)).toBe(true);
+/** A transformer with two equal pins, a switch and a ground switch. */
+async function withGroundSwitch(bridge: Bridge): Promise<string> {
+  const built = everyBuilt().find(
+    ({ isolation, cord, unit }) =>
+      isolation === 'isolating' && cord === 'two_pin_reversible' && unit.answers?.['line_capacitor'] === 'on_selector',
+  );
+  if (!built) throw new Error('no unit with a ground switch');
+  return inspect(bridge, built.unit);
+}
+
+const TURNS = ['circuit-turn-plug', 'circuit-turn-switch', 'circuit-turn-selector'] as const;
+
+test('plug, switch and ground switch are tapped where they are drawn, with room for a finger', async ({ bridge, page, traffic }) => {
+  const id = await withGroundSwitch(bridge);
+  for (const width of [360, 320]) {
+    await page.setViewportSize({ width, height: 640 });
+    await page.goto(`/#/i/${id}/circuit`);
+    await settle(page, traffic);
+    const boxes: Rect[] = [];
+    for (const turn of TURNS) {
+      const box = await page.getByRole('button', { name: say(turn), exact: true }).boundingBox();
+      if (!box) throw new Error(`no ${turn}`);
+      expect(Math.min(box.width, box.height), `${turn} at ${width} px`).toBeGreaterThanOrEqual(48);
+      boxes.push({ left: box.x, top: box.y, right: box.x + box.width, bottom: box.y + box.height, what: turn });
     }
+    boxes.forEach((one, place) => {
+      for (const other of boxes.slice(place + 1)) expect(overlap(one, other), `${one.what} on ${other.what} at ${width} px`).toBe(false);
+    });
   }
+  await page.waitForTimeout(READING_MS);
+  for (const [turn, said] of [
+    ['circuit-turn-selector', 'circuit-selector-now'],
+    ['circuit-turn-switch', 'circuit-switch-now'],
+    ['circuit-turn-plug', 'circuit-plug-now'],
+  ] as const) {
+    const ways = { 'circuit-selector-now': ['near', 'far'], 'circuit-switch-now': ['on', 'off'], 'circuit-plug-now': ['first', 'second'] }[said];
+    const stands = ways.map((way) => page.getByRole('button', { name: say(said, { way }), exact: true }));
+    const before = (await stands[0]?.isVisible()) ? 0 : 1;
+    await page.getByRole('button', { name: say(turn), exact: true }).tap();
+    await expect(stands[1 - before] ?? page.locator('nothing')).toBeVisible();
+  }
+});
+
+test('equal pins are drawn alike, and the tape on pin B goes over with the plug', async ({ bridge, page, traffic }) => {
+  await page.goto(`/#/i/${await withGroundSwitch(bridge)}/circuit`);
+  await settle(page, traffic);
+  await page.waitForTimeout(READING_MS);
+  const widths = () => page.locator('svg .pin').evaluateAll((all) => all.map((pin) => getComputedStyle(pin).strokeWidth));
+  const tape = async () => (await page.locator('svg .tape').boundingBox())?.x ?? NaN;
+  const [one, other, ...more] = await widths();
+  expect([other, ...more]).toEqual([one]);
+  const before = await tape();
+  await page.getByRole('button', { name: say('circuit-turn-plug') }).tap();
+  await expect.poll(async () => Math.abs((await tape()) - before)).toBeGreaterThan(60);
+});
+
+test('an outlet wired backwards crosses the wires behind it and says so; the plug stays as it fits', async ({ bridge, page, traffic }) => {
+  const built = everyBuilt().find(({ isolation, cord, reach }) => isolation === 'line_tied' && cord === 'two_pin_polarised' && reach === 'exposed');
+  const inspection = await inspect(bridge, built?.unit ?? HOT_CHASSIS);
+  await page.goto(`/#/i/${inspection}/circuit`);
+  await settle(page, traffic);
+  await page.waitForTimeout(READING_MS);
+  const choice = (fault: string) => page.getByRole('button', { name: new RegExp(say(`fault-${fault}`), 'i') });
+  const letters = () => page.locator('svg .letter').allInnerTexts();
+  const words = say('circuit-wired-backwards').split(' ');
+  await choice('neutral_open').tap();
+  await expect(page.locator('svg').getByText(say('circuit-other-loads'), { exact: true })).toBeVisible();
+  await expect(page.locator('svg .break')).toHaveCount(1);
+  const before = await letters();
+  // From the hot wire on the left to the contact on the right.
+  const crossing = page.locator('svg .wire[d*="L106 66L194 82"]');
+  await expect(crossing).toHaveCount(0);
+  await choice('outlet_reversed').tap();
+  for (const word of words) await expect(page.locator('svg').getByText(word, { exact: true })).toBeVisible();
+  expect(await letters()).toEqual(before);
+  await expect(crossing).toHaveCount(1);
+});
+
+test('beside the hand stands what flows, what the metal is at, and in which position', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, HOT_CHASSIS);
+  const view = await bridge.call<CircuitView>('circuit', { inspection, at: null });
+  await page.goto(`/#/i/${inspection}/circuit`);
+  await settle(page, traffic);
+  const picture = page.locator('.picture svg');
+  await expect(picture.locator('.figure')).toHaveText(view.figure ?? '');
+  await expect(picture.locator('.volts')).toHaveText(view.volts);
+  await expect(picture).toContainText(say('circuit-for-plug', { way: view.state.plug }));
+  await expect(picture).toContainText(say('circuit-for-switch', { way: view.state.switch }));
 });

@@ -27,3 +27,15 @@ export function turned(place: CircuitPlace, what: Turned): CircuitPlace {
 export function broken(place: CircuitPlace, fault: Fault): CircuitPlace {
   return { ...place, faults: place.faults.includes(fault) ? [] : [fault] };
 }
+
+/** The step of the walk that is shown, from 0; -1 where the position is another. */
+export function stepAt({ walk, state, faults }: Pick<CircuitView, 'walk' | 'state' | 'faults'>): number {
+  const { plug, selector } = state;
+  return walk.findIndex(
+    (step) =>
+      step.state.plug === plug &&
+      step.state.switch === state.switch &&
+      step.state.selector === selector &&
+      step.faults.join() === faults.join(),
+  );
+}

@@ -3,11 +3,70 @@
 circuit-see = See the way of the current
 circuit-title = The way of the current
 circuit-no-line = Nothing in it is fed from the wall, so there is no way for a current from there.
+
+## Names in the picture. There is little room: a word or two.
+
+circuit-supply = supply
 circuit-hot = hot
 circuit-neutral = neutral
 circuit-earth = earth
+# Two words: they stand one under the other.
+circuit-wired-backwards = wired backwards
+circuit-other-loads = other loads
+circuit-switch = switch
+circuit-ground-switch = ground switch
+circuit-chassis = chassis
+circuit-far-leg = far leg
+circuit-near-leg = near leg
+# $isolation is what stands between the supply and the common.
+circuit-load =
+    { $isolation ->
+        [isolating] transformer
+        [heater_transformer] transformer
+        [autotransformer] one winding
+       *[other] heaters
+    }
+
+## Beside the hand
+
+circuit-through-body = through the body
+# Follows the voltage. $level is what becomes of it.
+circuit-volts =
+    { $level ->
+        [behind_barrier] behind it
+        [breaker_trips] on the metal
+       *[other] untouched
+    }
+# $way is first or second.
+circuit-for-plug =
+    { $way ->
+        [first] 1st way
+       *[second] 2nd way
+    }
+# $way is on or off.
+circuit-for-switch =
+    { $way ->
+        [on] switch on
+       *[off] switch off
+    }
+# $way is near or far.
+circuit-for-selector =
+    { $way ->
+        [near] near leg
+       *[far] far leg
+    }
+circuit-for-faults =
+    { $count ->
+        [0] as found
+        [one] one fault
+       *[other] { $count } faults
+    }
+
+## Turning and breaking
+
 circuit-turn-plug = Turn the plug round
 circuit-turn-switch = Turn the switch over
+circuit-turn-selector = Turn the ground switch over
 # $way is first or second.
 circuit-plug-now =
     { $way ->
@@ -27,6 +86,34 @@ circuit-selector-now =
        *[far] Ground switch: far leg
     }
 circuit-class = Built like this: { $class }.
-circuit-walk = Four positions that show why
+# $count positions; one of them is tapped.
+circuit-walk = Walk through { $count } positions that show why
+circuit-walk-step = { $number } of { $count }: { $title }
 circuit-faults = Break one thing
 circuit-quoted = Back to what the verdict quotes
+
+## Under the picture
+
+circuit-legend = The thick line is the way of the current. It alternates, turning round many times a second: the arrows show one half of that.
+circuit-legend-thin = The thin line is the way of the current, so little that you would hardly feel it. It alternates: the arrows show one half of that.
+circuit-legend-earth = The line is the way of the current by the earth wire, past whoever stands there. It alternates: the arrows show one half of that.
+circuit-legend-none = No line: nothing to speak of has a way through anybody.
+circuit-legend-tape = B is the pin that you marked with tape.
+circuit-legend-y = Y is a class-Y capacitor.
+
+## Why it flows the way it does. The chassis is the metal frame; the common is what the circuit counts its volts from.
+
+circuit-why-open = The switch is open in the way of the current, so next to nothing gets through.
+circuit-why-stray = A bare wire lies on the chassis, the metal frame. The line comes to the metal without passing the switch or any part.
+circuit-why-shorted = A capacitor that held the line back has failed and is now as good as a wire.
+circuit-why-capacitor = A capacitor joins the line to the chassis, the metal frame. It lets a little alternating current through all the time.
+circuit-why-aerial = The aerial terminal hangs on the circuit by a capacitor. It lets a little alternating current through all the time.
+circuit-why-common = This metal is part of the circuit itself, and the circuit is on the line.
+circuit-why-network = A resistor and a capacitor join the circuit to the chassis, the metal frame. They hold the line back, but not all of it.
+circuit-why-trace = The line only lies close to the chassis, the metal frame. A trace of alternating current crosses even so.
+circuit-why-broken-down = The insulation that held the line off the chassis, the metal frame, lets it through.
+circuit-why-rectified = The rectifier joins the chassis, the metal frame, to one leg and then the other, so the metal is live whichever way round the plug is.
+circuit-why-pulled = The neutral is broken in the supply. Other loads pull what is behind the break up to hot, and the metal with it.
+circuit-why-hot = Hot is on the leg that the chassis, the metal frame, is joined to. Nothing stands between the outlet and the hand.
+circuit-why-neutral = The chassis, the metal frame, is joined to the leg that is on neutral. Neutral is close to earth, so only a trace flows.
+circuit-why-load = The chassis is cut off from neutral, and hot comes to it from the other leg, through what is between the two.

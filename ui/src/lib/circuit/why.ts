@@ -1,0 +1,35 @@
+/** What the way of the current shows, in a sentence for somebody who has never opened a radio. */
+
+import { opensWay } from './layout';
+import type { Drawn } from './symbols';
+
+type Shown = Drawn & { level: string };
+
+/** The message that says why the current takes the way it does; nothing where there is no way to explain. */
+export function why(view: Shown): string | null {
+  const passes = new Set(view.path);
+  if (view.path.length === 0 || view.level === 'breaker_trips') return null;
+  if (opensWay(view)) return 'circuit-why-open';
+  if (passes.has('stray_near') || passes.has('stray_far')) return 'circuit-why-stray';
+  if (view.faults.some((fault) => fault.endsWith('_shorted'))) return 'circuit-why-shorted';
+  if (passes.has('near_capacitor') || passes.has('far_capacitor')) return 'circuit-why-capacitor';
+  if (passes.has('aerial_capacitor')) return 'circuit-why-aerial';
+  if (passes.has('common')) return 'circuit-why-common';
+  return toChassis(view, passes);
+}
+
+function toChassis(view: Shown, passes: ReadonlySet<string>): string {
+  switch (view.isolation) {
+    case 'line_floated':
+      return 'circuit-why-network';
+    case 'line_insulated':
+    case 'isolating':
+      return view.faults.includes('insulation_breakdown') ? 'circuit-why-broken-down' : 'circuit-why-trace';
+    case 'line_rectified':
+      return 'circuit-why-rectified';
+    default:
+      if (passes.has('neutral_pull')) return 'circuit-why-pulled';
+      if (!passes.has('load')) return 'circuit-why-hot';
+      return view.level === 'below' ? 'circuit-why-neutral' : 'circuit-why-load';
+  }
+}
