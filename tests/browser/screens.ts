@@ -4,9 +4,9 @@ import type { Page } from '@playwright/test';
 
 import type { Bridge } from './bridge';
 import { MEASURES } from './measure-screens';
+import { PHOTOS } from './photo-screens';
 import { at, of, type Screen } from './reached';
 import {
-  BACK,
   CLOSED_RADIO,
   CORD_SEEN,
   EARTHED_AMPLIFIER,
@@ -14,9 +14,7 @@ import {
   inspect,
   LEAKY_AMPLIFIER,
   METER_AT_HAND,
-  NO_PICTURE,
   PICNIC_PORTABLE,
-  PLUG,
   SHELF_RADIO,
   TESTABLE,
   type Unit,
@@ -186,38 +184,6 @@ async function example(walk: Walk, page: Page): Promise<void> {
   await walk.tap(say('heaters-example-show'));
   await page.getByLabel(say('heaters-supply'), { exact: true }).selectOption('120v_60hz');
 }
-
-const PHOTOGRAPHED: Unit = {
-  ...SHELF_RADIO,
-  photos: [
-    { of: 'answers.plug', file: PLUG },
-    { of: 'answers.plug', file: BACK },
-    { of: null, file: BACK },
-  ],
-};
-
-/** The first photo, enlarged. */
-async function photo(bridge: Bridge): Promise<string> {
-  const inspection = await inspect(bridge, PHOTOGRAPHED);
-  const view = await bridge.call<{ photos: { id: string }[] }>('show_inspection', { inspection });
-  return `#/i/${inspection}/photo/${view.photos[0]?.id}`;
-}
-
-const PHOTOS: Screen[] = [
-  { name: 'photo-at-question', reach: of(PHOTOGRAPHED, 'change/plug'), long: true },
-  { name: 'photo-at-review', reach: of(PHOTOGRAPHED, 'found'), long: true },
-  { name: 'photo-at-verdict', reach: of(PHOTOGRAPHED, 'verdict'), long: true },
-  { name: 'photo', reach: photo, varies: (page) => page.getByText(/\d\d:\d\d/) },
-  {
-    name: 'photo-refused',
-    reach: of(SHELF_RADIO, 'verdict'),
-    act: async (_, page) => {
-      await page.locator('input[type=file]').first().setInputFiles(NO_PICTURE);
-      await page.getByText(NO_PICTURE.name).first().scrollIntoViewIfNeeded();
-    },
-  },
-  { name: 'photo-gone', reach: of(SHELF_RADIO, `photo/${NOBODY}`) },
-];
 
 const READ: Unit = { ...SHELF_RADIO, access: ALL_ACCESS, readings: { ohms_a_part_on: 220_000 } };
 
