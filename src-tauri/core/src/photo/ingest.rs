@@ -61,25 +61,33 @@ pub fn ingest(bytes: &[u8]) -> Result<Ingested, PhotoError> {
     let photo = shrunk(&pixels, LONGEST_SIDE)?.unwrap_or(pixels);
     // Turned when it is small: the full picture takes 25 times as long.
     let photo = turned(photo, orientation);
-    let (jpeg, (thumbnail, hints)) = coded(&photo)?;
+    let Coded { jpeg, thumbnail, hints } = coded(&photo)?;
     let digest = Digest::of(&jpeg);
     let (width, height) = photo.dimensions();
     Ok(Ingested { digest, jpeg, thumbnail, width, height, hints })
 }
 
-/// The JPEG of a photo; and that of its thumbnail with the hints, both made while the other is coded.
-fn coded(photo: &RgbImage) -> Result<(Vec<u8>, (Vec<u8>, Vec<Hint>)), PhotoError> {
-    let thumbnail = || {
+/// What is made of a photo's pixels.
+struct Coded {
+    jpeg: Vec<u8>,
+    thumbnail: Vec<u8>,
+    hints: Vec<Hint>,
+}
+
+/// The JPEG of a photo, with its thumbnail and hints, which are made beside it.
+fn coded(photo: &RgbImage) -> Result<Coded, PhotoError> {
+    let small = || {
         let small = shrunk(photo, THUMBNAIL_SIDE)?;
-        let coded = jpeg(small.as_ref().unwrap_or(photo))?;
-        Ok((coded, Quality::of(photo).hints()))
+        let thumbnail = jpeg(small.as_ref().unwrap_or(photo))?;
+        Ok((thumbnail, Quality::of(photo).hints()))
     };
     thread::scope(|scope| {
-        let beside = thread::Builder::new().spawn_scoped(scope, thumbnail);
-        let full = jpeg(photo)?;
+        let beside = thread::Builder::new().spawn_scoped(scope, small);
+        let jpeg = jpeg(photo)?;
         // Where the system gives no thread, it is made after.
-        let small = beside.ok().and_then(|beside| beside.join().ok()).unwrap_or_else(thumbnail)?;
-        Ok((full, small))
+        let beside = beside.ok().and_then(|beside| beside.join().ok());
+        let (thumbnail, hints) = beside.unwrap_or_else(small)?;
+        Ok(Coded { jpeg, thumbnail, hints })
     })
 }
 
