@@ -3,6 +3,8 @@
 //! What is shot is drawn here, so that what is wrong with each photo is known. Figures of the faults are
 //! assumptions, in pixels of a photo whose longest side is 1024.
 
+use std::f64::consts::PI;
+
 use image::imageops::fast_blur;
 use image::{Rgb, RgbImage};
 use rand::{Rng, SeedableRng};
@@ -52,7 +54,7 @@ pub fn photographed(fault: Fault, seed: u64) -> RgbImage {
             })
         }
         Fault::OutOfFocus => blurred(&scene, rng.random_range(4.0..12.0)),
-        Fault::Moved => moved(&sharp, rng.random_range(12..40), rng.random_range(0.0..3.14)),
+        Fault::Moved => moved(&sharp, rng.random_range(12..40), rng.random_range(0.0..PI)),
     };
     let gain = match fault {
         Fault::Dark => rng.random_range(0.04..0.14),
