@@ -101,14 +101,22 @@ function unitOf(isolation: Metal, cord: Cord, reach: Reach, turn: number): Unit 
   return { name: `${isolation} ${cord} ${reach}`, access: ['outside', 'cover_off'], answers };
 }
 
-/** Every picture of one arrangement: as found and with each fault; plug and switches take turns. */
-export async function picturesOf(bridge: Bridge, { isolation, reach, unit }: Built): Promise<CircuitView[]> {
+/** Whether each arrangement is looked at with every fault; else with one, which take turns over the arrangements. */
+export const EVERY_FAULT = process.env['COLDCHASSIS_CIRCUITS'] === 'all';
+
+/** Pictures of one arrangement: as the verdict quotes it, and with faults; plug and switches take turns. */
+export async function picturesOf(
+  bridge: Bridge,
+  { isolation, reach, unit }: Built,
+  only?: number,
+): Promise<CircuitView[]> {
   const inspection = await inspect(bridge, unit);
   const ask = (at: unknown) => bridge.call<CircuitView>('circuit', { inspection, at });
   const first = await ask(null);
   const views = [first];
   const faults = [[], ...first.choices.map(({ fault }) => [fault])];
   for (const [turn, these] of faults.entries()) {
+    if (only !== undefined && turn !== only % faults.length) continue;
     const plug = first.flips.plug && turn % 2 === 1 ? 'second' : 'first';
     const selector = first.flips.selector ? (turn % 2 === 0 ? 'near' : 'far') : null;
     views.push(await ask({ plug, switch: turn % 3 === 0 ? 'on' : 'off', selector, faults: these }));
