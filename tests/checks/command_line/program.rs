@@ -44,8 +44,10 @@ fn build() -> Option<PathBuf> {
         Some(name) => name,
         None => panic!("a profile folder: {}", folder.display()),
     };
+    // With the package of this test, so that what both need is not built once more with other features.
     let built = Command::new(env!("CARGO"))
-        .args(["build", "--quiet", "-p", "coldchassis-cli", "--bin", "coldchassis"])
+        .args(["build", "--quiet", "-p", "coldchassis-cli", "-p", "coldchassis-tests"])
+        .args(["--bin", "coldchassis"])
         .args(["--profile", profile, "--target-dir"])
         .arg(target)
         .current_dir(env!("CARGO_MANIFEST_DIR"))

@@ -12,7 +12,7 @@ use super::chart_views::{
 use super::error::Problem;
 use super::grid::{CellLevel, WorstLeft, notes_on};
 use super::session::Workbench;
-use crate::arrangement::{Arrangement, FaultSet, PlugWay, Selector, State, Switch};
+use crate::arrangement::{Arrangement, FaultSet, Isolation, PlugWay, Selector, State, Switch};
 use crate::body::{Curve, Path, Zone, curve_ma, curve_mark, curve_points, zone};
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{Class, Grid, Outcome, Row};
@@ -58,7 +58,7 @@ pub fn chart(
     grid: &Grid,
     words: &Words,
 ) -> ChartView {
-    Says { findings, verdict, words }.view(arrangement, grid)
+    Says { findings, verdict, isolation: arrangement.isolation, words }.view(arrangement, grid)
 }
 
 /// One of the states shown.
@@ -90,6 +90,7 @@ impl Case {
 struct Says<'a> {
     findings: &'a Findings,
     verdict: &'a Verdict,
+    isolation: Isolation,
     words: &'a Words,
 }
 
@@ -105,7 +106,10 @@ impl Says<'_> {
             seconds: [SHORTEST_S.value, LONG_TOUCH_S.value],
             lines: Curve::ALL.iter().map(|curve| self.line(*curve)).collect(),
             zones: Zone::ALL.iter().map(|zone| self.zone(*zone, most)).collect(),
-            devices: Guard::ALL.iter().map(|guard| device(*guard, most, self.words)).collect(),
+            devices: Guard::ALL
+                .iter()
+                .map(|guard| device(*guard, self.isolation, most, self.words))
+                .collect(),
             points: merged(on.iter().map(|case| self.point(case)).collect()),
             beside: gathered(off.iter().map(|case| self.beside(case)).collect()),
             basis: self.basis(),
@@ -158,7 +162,7 @@ impl Says<'_> {
     }
 
     fn cut(&self, device: Guard, case: &Case) -> ChartCut {
-        let cut_s = cut_s(device, case.milliamperes, case.faults);
+        let cut_s = cut_s(device, self.isolation, case.milliamperes, case.faults);
         let time = match cut_s {
             Some(longest) => Message::new("chart-at-most").text("time", seconds(longest)),
             None => Message::new("chart-need-not-trip"),

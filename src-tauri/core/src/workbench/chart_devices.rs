@@ -1,7 +1,7 @@
 //! What protective devices make of the chart: how soon each cuts a touch off, and what it does not see.
 
 use super::chart_views::{ChartDevice, Guard};
-use crate::arrangement::{Fault, FaultSet};
+use crate::arrangement::{Fault, FaultSet, Isolation};
 use crate::body::{
     GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RCD_USUAL_MA, RcdType, gfci_curve, gfci_trip_s,
     rcd_curve, rcd_trip_s,
@@ -13,9 +13,15 @@ use crate::words::{Message, Words, milliamperes, seconds};
 /// the device need not trip.
 ///
 /// All of it goes to earth past the device. What an earth wire carries away besides only makes it trip
-/// sooner.
-pub(super) fn cut_s(guard: Guard, current_ma: f64, faults: FaultSet) -> Option<f64> {
+/// sooner. What a rectifier on the line passes is no alternating current: neither device is counted on then.
+pub(super) fn cut_s(
+    guard: Guard,
+    isolation: Isolation,
+    current_ma: f64,
+    faults: FaultSet,
+) -> Option<f64> {
     match guard {
+        _ if isolation == Isolation::LineRectified => None,
         // Its electronics are fed from the very conductors between which no voltage is left.
         Guard::Gfci if faults.has(Fault::NeutralOpen) => None,
         Guard::Gfci => gfci_trip_s(current_ma),
@@ -24,7 +30,12 @@ pub(super) fn cut_s(guard: Guard, current_ma: f64, faults: FaultSet) -> Option<f
 }
 
 /// A device with its curve, for currents up to `most_ma`.
-pub(super) fn device(guard: Guard, most_ma: f64, words: &Words) -> ChartDevice {
+pub(super) fn device(
+    guard: Guard,
+    isolation: Isolation,
+    most_ma: f64,
+    words: &Words,
+) -> ChartDevice {
     let longest = LONG_TOUCH_S.value;
     let rated = RCD_USUAL_MA.value;
     let (name, curve, own) = match guard {
@@ -33,12 +44,22 @@ pub(super) fn device(guard: Guard, most_ma: f64, words: &Words) -> ChartDevice {
             ("chart-rcd", rcd_curve(rated, RcdType::General, most_ma, longest), rcd_notes(rated))
         }
     };
-    let any = [Message::new("chart-device-blind"), Message::new("chart-device-whole")];
+    let direct = match isolation {
+        Isolation::LineRectified => Some("chart-device-rectified"),
+        // A plate supply behind a separate transformer draws nothing one-sided from the line.
+        Isolation::Isolating => None,
+        _ => Some("chart-device-direct"),
+    };
+    let any = ["chart-device-blind", "chart-device-whole"].into_iter().chain(direct);
     ChartDevice {
         id: guard,
         name: words.say_id(name),
         curve: curve.into_iter().map(|(current_ma, time_s)| [current_ma, time_s]).collect(),
-        notes: own.iter().chain(&any).map(|note| words.say(note)).collect(),
+        notes: own
+            .iter()
+            .map(|note| words.say(note))
+            .chain(any.map(|id| words.say_id(id)))
+            .collect(),
     }
 }
 
@@ -65,13 +86,24 @@ fn rcd_notes(rated_ma: f64) -> Vec<Message> {
 #[cfg(test)]
 mod tests {
     use super::{Guard, cut_s};
-    use crate::arrangement::{Fault, FaultSet};
+    use crate::arrangement::{Fault, FaultSet, Isolation};
+
+    const TIED: Isolation = Isolation::LineTied;
 
     #[test]
     fn a_gfci_is_not_counted_on_where_the_fault_takes_its_own_supply() {
         let neutral_open = FaultSet::of(&[Fault::NeutralOpen]);
-        assert!(cut_s(Guard::Gfci, 174.0, FaultSet::NONE).is_some_and(|seconds| seconds < 0.05));
-        assert_eq!(cut_s(Guard::Gfci, 174.0, neutral_open), None);
-        assert_eq!(cut_s(Guard::Rcd30, 174.0, neutral_open), Some(0.04));
+        assert!(
+            cut_s(Guard::Gfci, TIED, 174.0, FaultSet::NONE).is_some_and(|seconds| seconds < 0.05)
+        );
+        assert_eq!(cut_s(Guard::Gfci, TIED, 174.0, neutral_open), None);
+        assert_eq!(cut_s(Guard::Rcd30, TIED, 174.0, neutral_open), Some(0.04));
+    }
+
+    #[test]
+    fn neither_is_counted_on_behind_a_rectifier_that_stands_on_the_line() {
+        for guard in Guard::ALL {
+            assert_eq!(cut_s(*guard, Isolation::LineRectified, 174.0, FaultSet::NONE), None);
+        }
     }
 }

@@ -7,7 +7,7 @@ use uuid::Uuid;
 use super::circuit_place::{Place, read_place};
 use super::circuit_walk::{WalkStep, walk};
 use super::error::Problem;
-use super::grid::{CellLevel, Says, WorstLeft};
+use super::grid::{CellLevel, Says, WorstLeft, notes_on};
 use super::session::Workbench;
 use crate::arrangement::{
     Arrangement, Cord, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, LineSide,
@@ -53,6 +53,8 @@ pub struct PartLabel {
 /// The circuit picture.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct CircuitView {
+    /// Of which arrangement the picture is, and what it leaves out.
+    pub notes: Vec<String>,
     /// What stands between the supply and the common.
     pub isolation: Isolation,
     /// The plug and its earth pin.
@@ -91,10 +93,12 @@ pub struct CircuitView {
     pub volts: String,
     /// What happens, in sentences.
     pub sentences: Vec<String>,
-    /// What the arrangement is called with these faults, whatever the state.
+    /// What the arrangement is called without the faults that are shown, whatever the state.
     pub class_label: String,
     /// Its class.
     pub class: Class,
+    /// What it would be called once it had these faults; never better than without them.
+    pub class_with_faults: Option<String>,
     /// The values of its parts.
     pub labels: Vec<PartLabel>,
     /// The whole picture in sentences.
@@ -136,13 +140,18 @@ impl Picture<'_> {
     fn view(self, place: Place) -> Option<CircuitView> {
         let Place { state, faults } = place;
         let way = self.judge.way(self.says.arrangement, state, faults)?;
-        let class = self.judge.class_with(self.says.arrangement, faults);
+        let class = self.judge.class_with(self.says.arrangement, FaultSet::NONE);
+        let with_faults = class.worse(self.judge.class_with(self.says.arrangement, faults));
         let cell = self.says.cell(state, faults, way.outcome);
         let words = self.says.words;
         let choices = self.choices(faults);
         let walk = walk(self.grid, &self.says);
+        let label = |class: Class| words.say(&Message::new(format!("class-{}", class.id())));
+        let says = &self.says;
+        let notes = notes_on(says.findings, says.verdict, says.arrangement);
         let line = self.line;
         Some(CircuitView {
+            notes: notes.iter().map(|note| words.say(note)).collect(),
             isolation: self.says.arrangement.isolation,
             cord: line.cord,
             near_pin: line.near_pin,
@@ -166,8 +175,9 @@ impl Picture<'_> {
             volts: volts(at_volts(&way)),
             described: describe(&self.says, &way, &cell.sentences),
             sentences: with_barrier(words, &way, cell.sentences),
-            class_label: words.say(&Message::new(format!("class-{}", class.id()))),
+            class_label: label(class),
             class,
+            class_with_faults: (!faults.is_empty()).then(|| label(with_faults)),
             labels: labels(self.says.arrangement, &line, &way.values),
             path: way.parts,
             walk,

@@ -131,6 +131,9 @@ impl Measures<'_> {
             Some(Err(error)) => [None, Some(self.trouble(error))],
         };
         let blades = ask.blades.map(|blades| self.blades(&card, blades));
+        let offered = blades.as_ref().is_some_and(|blades| blades.answer.is_some());
+        let third = offered.then(|| self.words.say_id("measure-third-pin"));
+        let notes = third.into_iter().chain(notes).collect();
         MeasureView { card_trouble: None, length, length_note, blades, notes }
     }
 

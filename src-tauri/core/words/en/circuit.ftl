@@ -29,7 +29,7 @@ part-person = you, to earth
 
 ## The walk
 
-walk-kindest = The kindest position
+walk-kindest = The least in this one arrangement
 walk-worst = The worst position
 walk-off = Switched off
 walk-fault = One thing fails

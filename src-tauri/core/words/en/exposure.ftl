@@ -1,7 +1,7 @@
 # The grid of states and single faults, and the picture of one arrangement.
 
 grid-of-one = One arrangement is left, and this is it. Each figure is for the worst ends of its parts, at { $volts }.
-grid-of-worst = { $count } arrangements are still possible. This is the worst of them; each figure is for the worst ends of its parts, at { $volts }.
+grid-of-worst = { $count } arrangements are still possible. This is the worst of them; each figure is for the worst ends of its parts, at { $volts }. In another of them a position that is low here can be live: no position is cleared.
 grid-conflict = Some findings cannot all be true. Until that is mended, this is the worst that any of them leaves.
 grid-no-line = Nothing in it is fed from the wall, so there are no states and no currents to show.
 grid-line-on-earth = With this arrangement one position puts the supply on the earth wire. It is live whatever these currents are.
@@ -96,4 +96,7 @@ chart-rcd = RCD 30 mA
 chart-rcd-trips = From { $rated } on it has to trip within { $once }, from twice that within { $twice }, from five times that within { $five }. Below { $rated } it need not.
 chart-rcd-source = General type, IEC 61008-1, as quoted in print; the time at twice the current is from memory.
 chart-device-blind = It does not see a touch from hot to neutral, only current that leaves for earth.
+# Reference: standards.md, from memory.
+chart-device-direct = Direct current that a half-wave rectifier draws can blind an RCD of type AC; type A stands 6 mA of it (from memory).
+chart-device-rectified = What a rectifier on the line passes is no plain alternating current: it is not counted on here.
 chart-device-whole = It does not make the current smaller: until it trips, all of it flows.

@@ -4,6 +4,8 @@ measure-unplugged = Unplug it before you lay anything beside the plug.
 measure-hint = A hint, not proof. Look at the blades yourself before you answer.
 measure-counts = Drawn to the edges beside your points. Counts what a finger misses, the card’s own size, and that what you measure may stand up to 15 mm above the card.
 
+measure-third-pin = Counts only where there is no third pin, no stub of one and no hole where one was.
+
 blades-equal = The two blades have one width: the plug goes in both ways round.
 blades-first-wider = Blade 1 is wider than blade 2: the plug fits one way only.
 blades-second-wider = Blade 2 is wider than blade 1: the plug fits one way only.

@@ -11,11 +11,23 @@ export function why(view: Shown): string | null {
   if (view.path.length === 0 || view.level === 'breaker_trips') return null;
   if (opensWay(view)) return 'circuit-why-open';
   if (passes.has('stray_near') || passes.has('stray_far')) return 'circuit-why-stray';
-  if (view.faults.some((fault) => fault.endsWith('_shorted'))) return 'circuit-why-shorted';
+  if (view.faults.some((fault) => fault.endsWith('_shorted') && isOnWay(fault, passes))) return 'circuit-why-shorted';
   if (passes.has('near_capacitor') || passes.has('far_capacitor')) return 'circuit-why-capacitor';
   if (passes.has('aerial_capacitor')) return 'circuit-why-aerial';
   if (passes.has('common')) return 'circuit-why-common';
   return toChassis(view, passes);
+}
+
+/** Whether a part that failed is one that the current passes. */
+function isOnWay(fault: string, passes: ReadonlySet<string>): boolean {
+  if (fault.startsWith('aerial')) return passes.has('aerial_capacitor');
+  if (fault.startsWith('network')) return passes.has('near_chassis');
+  return passes.has('near_capacitor') || passes.has('far_capacitor');
+}
+
+/** Whether an earth wire holds the chassis. */
+function isEarthed(view: Shown): boolean {
+  return view.cord.endsWith('_earthed') && !view.faults.includes('earth_open');
 }
 
 function toChassis(view: Shown, passes: ReadonlySet<string>): string {
@@ -28,7 +40,7 @@ function toChassis(view: Shown, passes: ReadonlySet<string>): string {
     case 'line_rectified':
       return 'circuit-why-rectified';
     default:
-      if (passes.has('neutral_pull')) return 'circuit-why-pulled';
+      if (passes.has('neutral_pull')) return isEarthed(view) ? 'circuit-why-pulled-earthed' : 'circuit-why-pulled';
       if (!passes.has('load')) return 'circuit-why-hot';
       return view.level === 'below' ? 'circuit-why-neutral' : 'circuit-why-load';
   }

@@ -9,6 +9,8 @@ class Torch {
   /** It was asked for, and there is none, or it was refused. */
   missing = $state(false);
   #track: MediaStreamTrack | null = null;
+  /** Counts the taps: an answer of the camera to an earlier one is let go. */
+  #turn = 0;
 
   /** Whether it is worth offering: a device that is held, and a platform that knows such lights. */
   get offered(): boolean {
@@ -17,19 +19,26 @@ class Torch {
   }
 
   async turn(): Promise<void> {
-    if (this.on) return this.off();
+    if (this.on || this.#track) return this.off();
     this.missing = false;
+    const turn = ++this.#turn;
     try {
       const video = { facingMode: 'environment' };
       const stream = await navigator.mediaDevices.getUserMedia({ video });
       const [track] = stream.getVideoTracks();
+      if (turn !== this.#turn) {
+        track?.stop();
+        return;
+      }
       this.#track = track ?? null;
+      track?.addEventListener('ended', () => this.off());
       const lit: Lit = { torch: true };
       await track?.applyConstraints({ advanced: [lit] });
       const settings: object = track?.getSettings() ?? {};
       if (!('torch' in settings && settings.torch)) throw new Error('no light');
       this.on = true;
     } catch {
+      if (turn !== this.#turn) return;
       // Refused, no camera, or a camera without a light.
       this.off();
       this.missing = true;
@@ -38,6 +47,7 @@ class Torch {
 
   /** Puts it out and lets the camera go. */
   off(): void {
+    this.#turn += 1;
     this.#track?.stop();
     this.#track = null;
     this.on = false;

@@ -21,6 +21,10 @@ import type { WalkStep } from "./WalkStep.js";
  */
 export type CircuitView = { 
 /**
+ * Of which arrangement the picture is, and what it leaves out.
+ */
+notes: Array<string>, 
+/**
  * What stands between the supply and the common.
  */
 isolation: Isolation, 
@@ -97,13 +101,17 @@ volts: string,
  */
 sentences: Array<string>, 
 /**
- * What the arrangement is called with these faults, whatever the state.
+ * What the arrangement is called without the faults that are shown, whatever the state.
  */
 class_label: string, 
 /**
  * Its class.
  */
 class: Class, 
+/**
+ * What it would be called once it had these faults; never better than without them.
+ */
+class_with_faults: string | null, 
 /**
  * The values of its parts.
  */

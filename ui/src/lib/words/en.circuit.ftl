@@ -15,6 +15,8 @@ circuit-wired-backwards = wired backwards
 circuit-other-loads = other loads
 circuit-switch = switch
 circuit-ground-switch = ground switch
+# The letter of the class, in a box.
+circuit-class-y = Y
 circuit-chassis = chassis
 circuit-far-leg = far leg
 circuit-near-leg = near leg
@@ -85,7 +87,14 @@ circuit-selector-now =
         [near] Ground switch: near leg
        *[far] Ground switch: far leg
     }
+# Without any of the faults that are shown.
 circuit-class = Built like this: { $class }.
+# $count faults are shown.
+circuit-class-with =
+    { $count ->
+        [one] Once it had this fault: { $class }.
+       *[other] Once it had these faults: { $class }.
+    }
 # $count positions; one of them is tapped.
 circuit-walk = Walk through { $count } positions that show why
 circuit-walk-step = { $number } of { $count }: { $title }
@@ -97,8 +106,9 @@ circuit-quoted = Back to what the verdict quotes
 circuit-legend = The thick line is the way of the current. It alternates, turning round many times a second: the arrows show one half of that.
 circuit-legend-thin = The thin line is the way of the current, so little that you would hardly feel it. It alternates: the arrows show one half of that.
 circuit-legend-earth = The line is the way of the current by the earth wire, past whoever stands there. It alternates: the arrows show one half of that.
+circuit-legend-trips = The line is the way of the current by the earth wire until the breaker trips. Until then the metal is live, and whoever touches it is in the circuit too.
 circuit-legend-none = No line: nothing to speak of has a way through anybody.
-circuit-legend-tape = B is the pin that you marked with tape.
+circuit-legend-tape = The pins are alike: mark one with tape and call it B.
 circuit-legend-y = Y is a class-Y capacitor.
 
 ## Why it flows the way it does. The chassis is the metal frame; the common is what the circuit counts its volts from.
@@ -106,13 +116,14 @@ circuit-legend-y = Y is a class-Y capacitor.
 circuit-why-open = The switch is open in the way of the current, so next to nothing gets through.
 circuit-why-stray = A bare wire lies on the chassis, the metal frame. The line comes to the metal without passing the switch or any part.
 circuit-why-shorted = A capacitor that held the line back has failed and is now as good as a wire.
-circuit-why-capacitor = A capacitor joins the line to the chassis, the metal frame. It lets a little alternating current through all the time.
-circuit-why-aerial = The aerial terminal hangs on the circuit by a capacitor. It lets a little alternating current through all the time.
+circuit-why-capacitor = A capacitor joins the line to the chassis, the metal frame. It lets alternating current through all the time.
+circuit-why-aerial = The aerial terminal hangs on the circuit by a capacitor. It lets alternating current through all the time.
 circuit-why-common = This metal is part of the circuit itself, and the circuit is on the line.
 circuit-why-network = A resistor and a capacitor join the circuit to the chassis, the metal frame. They hold the line back, but not all of it.
 circuit-why-trace = The line only lies close to the chassis, the metal frame. A trace of alternating current crosses even so.
 circuit-why-broken-down = The insulation that held the line off the chassis, the metal frame, lets it through.
 circuit-why-rectified = The rectifier joins the chassis, the metal frame, to one leg and then the other, so the metal is live whichever way round the plug is.
+circuit-why-pulled-earthed = The neutral is broken in the supply. The current of the other loads comes back by this chassis and its earth wire, which holds the metal near earth as long as it lasts.
 circuit-why-pulled = The neutral is broken in the supply. Other loads pull what is behind the break up to hot, and the metal with it.
 circuit-why-hot = Hot is on the leg that the chassis, the metal frame, is joined to. Nothing stands between the outlet and the hand.
 circuit-why-neutral = The chassis, the metal frame, is joined to the leg that is on neutral. Neutral is close to earth, so only a trace flows.

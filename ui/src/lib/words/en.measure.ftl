@@ -55,7 +55,7 @@ measuring-move-points = Move the points
 measuring-move-corners = Move the corners
 measuring-again = Measure again
 measuring-done = Done
-measuring-offered = as measured on the photo
+measuring-offered = as measured on the photo, if there is no third pin, stub or hole
 
 measuring-how = Measure the blades on a photo
 measuring-how-why = Is one blade wider? A photo with a card beside the plug can tell.
