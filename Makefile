@@ -56,12 +56,12 @@ test-app: setup-test screens $(BROWSER_MODULES)
 	RUSTDOCFLAGS="-D warnings" cargo doc $(APP) --no-deps --document-private-items --quiet
 
 test-browser: setup-test screens $(BROWSER_MODULES)
-	cargo build -p coldchassis-tests --bin bridge
+	cargo build -p coldchassis-cli -p coldchassis-tests --bin coldchassis --bin bridge
 	npm --prefix tests/browser run --silent lint
 	npm --prefix tests/browser test
 
 goldens: setup-test screens $(BROWSER_MODULES) ## take the kept pictures of every screen anew: look at them before keeping them
-	cargo build -p coldchassis-tests --bin bridge
+	cargo build -p coldchassis-cli -p coldchassis-tests --bin coldchassis --bin bridge
 	npm --prefix tests/browser run goldens
 
 truth: setup-test ## a million physical units against the evidence logic (about 20 minutes on two cores)
