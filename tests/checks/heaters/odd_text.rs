@@ -10,7 +10,7 @@ use bolero::{ValueGenerator, check, produce};
 use coldchassis_core::heaters::{Rating, Study, Tube, catalogue, read_label, study, suggest};
 
 /// How long random texts are tried.
-const TIME: Duration = Duration::from_secs(60);
+const TIME: Duration = Duration::from_secs(20);
 
 /// What type numbers and labels are made of, and what stands near it on a keyboard.
 const PIECES: [&str; 72] = [
