@@ -27,7 +27,7 @@ async fn main() {
         decoded(&app, "button", &thumbnail).await;
         app.tap(&thumbnail).await;
         app.leaves(&asked).await;
-        decoded(&app, "figure img", &core_words("answers", "finding-plug")).await;
+        decoded(&app, "figure svg", &core_words("answers", "finding-plug")).await;
         let photo = app.picture(&folder, "photo").await;
         app.system_back().await;
         answer_one(&app, SHELF_RADIO).await;
