@@ -187,7 +187,7 @@ fn planted_knowledge_of_the_evidence_is_found() {
     }
     for (file, text) in [
         ("facts.rs", "use super::{PhysicalUnit, parts::Bond}; use std::fmt;"),
-        ("meter/display.rs", "use super::super::chance::any; use crate::simulation::unit::Gap;"),
+        ("meter/display.rs", "use super::super::chance::any; use crate::simulation::unit::Plug;"),
         ("tests.rs", "/// Not [`crate::inspection`].\nfn f(unit: &Unit) { unit.arrangement() }"),
     ] {
         let wrong = not_on_its_own(&format!("{CORE}simulation/unit/{file}"), text);

@@ -13,5 +13,5 @@ pub use draw::{KINDS, unit_of_kind};
 pub use figures::{ACCESS, Figures, Row, simulate};
 pub use inspector::{Inspector, Slips};
 pub use least::least_seconds;
-pub use run::{Run, inspect, true_class};
+pub use run::{Run, inspect, true_class, true_classes};
 pub use wrong::{Slip, one_wrong_answer, permits};

@@ -1,5 +1,7 @@
 //! One inspection from the first question to the last.
 
+use serde_json::Value;
+
 use super::inspector::Inspector;
 use super::unit::PhysicalUnit;
 use crate::arrangement::read_exposure;
@@ -49,6 +51,17 @@ pub fn inspect(
 /// The class that a unit really has, with its own values at its own supply; nothing where its file is refused.
 pub fn true_class(unit: &PhysicalUnit) -> Option<Class> {
     // No tubes are told, so the heater string stands at its usual value in the verdict as well.
-    let file = read_exposure(unit.arrangement_as_told(&[])).ok()?;
-    Some(table(&file.arrangement, &file.supply, file.supply.volts, &file.values).class)
+    true_classes(unit, &[]).map(|[class, _]| class)
+}
+
+/// The same beside some answers, and the worst class over all that a hand may meet: an arrangement has one reach, and
+/// an aerial terminal beside bare metal is a second (`PhysicalUnit::touch_paths_as_told`).
+pub fn true_classes(unit: &PhysicalUnit, told: &[(String, Value)]) -> Option<[Class; 2]> {
+    let class = |path: Value| {
+        let file = read_exposure(path).ok()?;
+        Some(table(&file.arrangement, &file.supply, file.supply.volts, &file.values).class)
+    };
+    let paths = unit.touch_paths_as_told(told).into_iter();
+    let classes: Vec<Class> = paths.map(class).collect::<Option<_>>()?;
+    Some([*classes.first()?, classes.into_iter().reduce(Class::worse)?])
 }

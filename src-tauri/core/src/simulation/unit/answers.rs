@@ -229,16 +229,16 @@ impl PhysicalUnit {
     }
 
     fn tell_cord(&self, rng: &mut impl Rng, answers: &mut Answers) {
-        // A wire that ends on a lift switch is not on the chassis, whatever the switch does now.
+        // A wire that ends on a lift switch is on the chassis or not as the switch stands: nobody can tell.
         // The question asks for a wire from a whole earth contact; without the plug nobody can tell.
         let on_chassis = self.earth_wire == EarthWire::OnChassis;
         let contact = self.plug.as_ref().map_or(EarthContact::None, |plug| plug.earth);
         let whole = matches!(contact, EarthContact::Pin | EarthContact::SideClips);
-        if !(on_chassis && self.plug_lost) {
+        let lift = self.earth_wire == EarthWire::LiftSwitch;
+        if !(lift || on_chassis && self.plug_lost) {
             let earthed = on_chassis && whole;
             tell(answers, "earth_wire", if earthed { "on_chassis" } else { "not_on_chassis" });
         }
-        let lift = self.earth_wire == EarthWire::LiftSwitch;
         tell(answers, "earth_lift", if lift { "present" } else { "absent" });
         let states = match self.cord_state {
             CordState::Sound => "sound",

@@ -166,21 +166,27 @@ impl PhysicalUnit {
         self.arrangement_with(self.factors(), values)
     }
 
-    /// A second touch path that no single reach value holds: the post behind a capacitor from a
-    /// common on the line, beside bare metal of a chassis that is further from the line.
-    pub fn aerial_arrangement(&self) -> Option<Value> {
-        let AerialPost::ThroughCapacitor(capacitor) = self.aerial_post? else {
-            return None;
-        };
+    /// Everything that a hand may meet, each as an arrangement of its own, with the default heater string where the
+    /// chosen findings hold no tubes. A reach names one: beside bare metal of a chassis that is further from the
+    /// line, the post behind a capacitor from a common on the line is the second.
+    pub fn touch_paths_as_told(&self, chosen: &[(String, Value)]) -> Vec<Value> {
+        let mut paths = vec![self.arrangement_as_told(chosen)];
         let factors = self.factors();
-        let hidden = matches!(factors.reach, Reach::Exposed | Reach::Handheld);
-        if !hidden || !factors.isolation.common_is_apart() {
-            return None;
+        let beside = matches!(factors.reach, Reach::Exposed | Reach::Handheld);
+        if let Some(AerialPost::ThroughCapacitor(capacitor)) = self.aerial_post
+            && beside
+            && factors.isolation.common_is_apart()
+        {
+            let mut path = self.arrangement_as_told(chosen);
+            if let Some(path) = path.as_object_mut() {
+                path.insert("reach".to_owned(), json!(Reach::AerialTerminal.id()));
+            }
+            if let Some(values) = path.get_mut("values").and_then(Value::as_object_mut) {
+                values.insert("aerial_farad".to_owned(), json!(capacitor.farad));
+            }
+            paths.push(path);
         }
-        let mut values = self.true_values();
-        values.insert("aerial_farad".to_owned(), json!(capacitor.farad));
-        let factors = Factors { reach: Reach::AerialTerminal, ..factors };
-        Some(self.arrangement_with(factors, values))
+        paths
     }
 
     fn arrangement_with(&self, factors: Factors, values: Map<String, Value>) -> Value {

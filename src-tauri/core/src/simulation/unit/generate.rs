@@ -11,7 +11,6 @@ use super::factors::{
     CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg, capacitors,
     near_pins, reaches,
 };
-use super::gaps::{CLASS_Y_FARAD, LINE_FARAD, NETWORK_FARAD, NETWORK_OHM, WINDING_FARAD};
 use super::metalwork::Metalwork;
 use super::parts::{
     Bond, Capacitor, CordState, EarthContact, EarthWire, Feed, HeaterSource, LegCapacitor,
@@ -20,6 +19,7 @@ use super::parts::{
 use super::tubes::{
     BATTERY_LINE_UPS, HIGH_LINE_STRINGS, LOW_LINE_STRINGS, LineUp, WINDING_LINE_UPS,
 };
+use super::unusual::{CLASS_Y_FARAD, LINE_FARAD, NETWORK_FARAD, NETWORK_OHM, WINDING_FARAD};
 
 /// Part of its marking by which a real part may be off, as the design counts a marked value.
 const MARK_TOLERANCE: f64 = 0.2;

@@ -4,9 +4,9 @@ use rand::Rng;
 
 use super::chance::pick;
 use super::factors::{Isolation, Reach};
-use super::gaps::AERIAL_FARAD;
 use super::generate::capacitor;
 use super::parts::{AerialPost, BareMetal, MetalNode, Place, Terminals};
+use super::unusual::AERIAL_FARAD;
 
 /// The metal of one unit.
 pub(super) struct Metalwork {

@@ -17,13 +17,13 @@ mod chance;
 mod conductor;
 mod factors;
 mod facts;
-mod gaps;
 mod generate;
 mod metalwork;
 mod meter;
 mod parts;
 mod printing;
 mod tubes;
+mod unusual;
 
 #[cfg(test)]
 mod tests;
@@ -31,7 +31,6 @@ mod tests;
 pub use answers::random_subset;
 pub use conductor::{Conductor, Pair};
 pub use factors::{CapacitorClass, Cord, Factors, Isolation, LineCapacitor, Pin, Reach, SwitchLeg};
-pub use gaps::Gap;
 pub use meter::{Condition, Meter, Motor, OwnSwitch, random_readings};
 pub use parts::{
     AerialPost, BareMetal, Bond, Capacitor, CordState, EarthContact, EarthWire, Feed, HeaterSource,
