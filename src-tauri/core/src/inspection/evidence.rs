@@ -25,6 +25,12 @@ pub fn stays(question: Question, answer: &str, arrangement: &Arrangement) -> boo
         Question::Transformer => transformer(answer, isolation),
         Question::CommonToChassis => common_to_chassis(answer, isolation),
         Question::CommonLeg => common_leg(answer, arrangement),
+        // Lifted it counts as not earthed; where its other position puts the line on earth, that counts.
+        Question::EarthLift => {
+            answer != "present"
+                || arrangement.is_line_on_earth()
+                || arrangement.line.is_none_or(|line| !line.cord.is_earthed())
+        }
         _ => arrangement.line.is_none_or(|line| factor(question, answer, &line, isolation)),
     }
 }
@@ -88,7 +94,6 @@ fn common_leg(answer: &str, arrangement: &Arrangement) -> bool {
 fn factor(question: Question, answer: &str, line: &LineSide, isolation: Isolation) -> bool {
     match question {
         Question::Selector => answer != "absent" || line.line_capacitor != LineCapacitor::Selector,
-        Question::EarthLift => answer != "present" || !line.cord.is_earthed(),
         Question::SwitchLeg => line.switch_leg == switch_leg(answer, line.near_pin),
         Question::LineCapacitor => {
             !isolation.may_have_line_capacitor()

@@ -37,7 +37,7 @@ question-selector-why = Such a switch joins the chassis, through a capacitor, to
 question-selector-how = Look near the power switch for a second switch marked ground, polarity or hum. A power switch with two “on” positions can be one. A switch or plug for the supply voltage is not one.
 
 question-earth_lift = Is there an earth-lift switch?
-question-earth_lift-why = It can cut the chassis off from the earth wire. A unit with one counts as not earthed. If the set has no separate transformer, its earthed position puts the line on the earth wire: do not power it.
+question-earth_lift-why = It can cut the chassis off from the earth wire. A unit with one counts as not earthed, for it may be lifted. If the set has no separate transformer, its earthed position puts the line on the earth wire, and that counts: do not power it.
 question-earth_lift-how = Look at the back, near the cord and the sockets, for a switch marked lift, earth lift or ground lift.
 
 question-kind = What kind of unit is it?
@@ -125,7 +125,7 @@ question-line_capacitor_class-caution = { -cover-off-caution }
 
 question-earth_wire = Is the cord’s earth wire on the chassis?
 question-earth_wire-why = The earth wire carries leakage and fault current away, but only if it truly reaches the metal.
-question-earth_wire-how = Follow the green, or green and yellow, wire from the cord. It counts only if it comes from a whole earth pin or clip and is bolted or soldered to the bare metal of the chassis. No earth wire, no whole earth pin on the plug, a wire that is cut or that goes elsewhere: not on the chassis. If the plug is missing, you cannot tell.
+question-earth_wire-how = Follow the green, or green and yellow, wire from the cord. It counts only if it comes from a whole earth pin or clip and is bolted or soldered to the bare metal of the chassis. No earth wire, no whole earth pin on the plug, a wire that is cut or that goes elsewhere: not on the chassis. If the plug is missing, or the wire goes through a switch, you cannot tell.
 question-earth_wire-caution = { -cover-off-caution }
 
 question-fuse = Which leg is the fuse in?
