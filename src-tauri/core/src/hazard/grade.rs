@@ -45,37 +45,52 @@ struct Largest {
 }
 
 impl Exposures {
-    /// The worst case of an arrangement at the worst corner of its parts.
+    /// The worst case of an arrangement at the worst corner of its parts: with no fault where that makes it live,
+    /// else with the fewest that do.
     pub fn worst(&mut self, arrangement: &Arrangement) -> Worst {
-        let mut worst: Option<Worst> = None;
-        for corner in self.parts().corners(arrangement) {
-            let here = self.worst_at(arrangement, corner);
-            if worst.is_none_or(|worst| here.is_worse_than(&worst)) {
-                worst = Some(here);
-            }
-        }
-        let fits_one_way = arrangement.line.is_some_and(|line| !line.cord.is_reversible());
-        let worst = worst.map(|worst| Worst { fits_one_way, ..worst });
-        worst.unwrap_or(Worst::NO_LINE)
-    }
-
-    fn worst_at(&mut self, arrangement: &Arrangement, corner: Corner) -> Worst {
         if arrangement.line.is_none() {
             return Worst::NO_LINE;
         }
-        let found = self.largest(arrangement, corner, &[FaultSet::NONE]);
-        let as_found_ma = found.milliamperes;
-        if arrangement.is_line_on_earth() || as_found_ma >= LET_GO_MA.value {
-            return found.as_worst(Class::Live, 0);
-        }
+        let corners: Vec<Corner> = self.parts().corners(arrangement).collect();
+        let found = self.largest_at_each(arrangement, &corners, &[FaultSet::NONE]);
+        let live = |at: &Largest| arrangement.is_line_on_earth() || at.is_live();
+        let cases = found.iter().filter(|at| live(at)).map(|at| at.as_worst(Class::Live, 0));
+        let fits_one_way = arrangement.line.is_some_and(|line| !line.cord.is_reversible());
+        let worst =
+            worst_of(cases).unwrap_or_else(|| self.worst_fault(arrangement, &corners, &found));
+        Worst { fits_one_way, ..worst }
+    }
+
+    /// The same for one that no corner makes live as found. Pairs of faults, which are many, are tried only where
+    /// no single one makes it live at any corner.
+    fn worst_fault(
+        &mut self,
+        arrangement: &Arrangement,
+        corners: &[Corner],
+        found: &[Largest],
+    ) -> Worst {
         let [one, two] = sets_by_size(arrangement, self.feed());
-        let single = self.largest(arrangement, corner, &one);
-        if single.milliamperes >= LET_GO_MA.value {
-            return single.as_worst(Class::from_margin(1, as_found_ma), 1);
+        let as_worst = |margin: u8, at: &Largest, found: &Largest| {
+            at.as_worst(Class::from_margin(margin, found.milliamperes), margin)
+        };
+        let single = self.largest_at_each(arrangement, corners, &one);
+        let live = single.iter().zip(found).filter(|(at, _)| at.is_live());
+        if let Some(worst) = worst_of(live.map(|(at, found)| as_worst(1, at, found))) {
+            return worst;
         }
-        let pair = self.largest(arrangement, corner, &two);
-        let margin = if pair.milliamperes >= LET_GO_MA.value { 2 } else { 3 };
-        pair.as_worst(Class::from_margin(margin, as_found_ma), margin)
+        let pairs = self.largest_at_each(arrangement, corners, &two);
+        let cases = pairs.iter().zip(found);
+        let cases = cases.map(|(at, found)| as_worst(if at.is_live() { 2 } else { 3 }, at, found));
+        worst_of(cases).unwrap_or(Worst::NO_LINE)
+    }
+
+    fn largest_at_each(
+        &mut self,
+        arrangement: &Arrangement,
+        corners: &[Corner],
+        sets: &[FaultSet],
+    ) -> Vec<Largest> {
+        corners.iter().map(|corner| self.largest(arrangement, *corner, sets)).collect()
     }
 
     /// The class of an arrangement that has these faults already: at the worst corner, counting further ones.
@@ -155,7 +170,16 @@ impl Worst {
     };
 }
 
+/// The worst of some cases, the first where several are.
+fn worst_of(cases: impl Iterator<Item = Worst>) -> Option<Worst> {
+    cases.reduce(|worst, case| if case.is_worse_than(&worst) { case } else { worst })
+}
+
 impl Largest {
+    fn is_live(&self) -> bool {
+        self.milliamperes >= LET_GO_MA.value
+    }
+
     fn as_worst(&self, class: Class, margin: u8) -> Worst {
         Worst {
             class,

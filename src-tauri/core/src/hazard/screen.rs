@@ -7,6 +7,7 @@
 //! and the nominal voltage.
 
 use std::f64::consts::TAU;
+use std::sync::LazyLock;
 
 use num_complex::Complex64;
 
@@ -65,6 +66,12 @@ struct Threshold {
     holding_ohms: f64,
 }
 
+/// To startle and to hold on, for the body that verdicts are for.
+static THRESHOLDS: LazyLock<[Threshold; 2]> = LazyLock::new(|| {
+    let body = Impedance::of(Body::default());
+    [STARTLE_MA, LET_GO_MA].map(|current| Threshold::of(&body, current.value))
+});
+
 impl Threshold {
     fn of(body: &Impedance, milliamperes: f64) -> Self {
         let amperes = milliamperes / 1e3;
@@ -98,12 +105,12 @@ impl Threshold {
 impl Screen {
     /// Nothing solved yet.
     pub fn new(supply: &Supply, parts: Parts) -> Self {
-        let body = Impedance::of(Body::default());
+        let [startle, let_go] = *THRESHOLDS;
         Self {
             parts,
             supply: *supply,
-            startle: Threshold::of(&body, STARTLE_MA.value),
-            let_go: Threshold::of(&body, LET_GO_MA.value),
+            startle,
+            let_go,
             memory: vec![0; Plan::of(supply.feed).places()],
             aerial_ohms: [
                 reactance(supply.hertz, parts.aerial.low),

@@ -76,7 +76,7 @@ impl Judge {
     }
 
     /// A judge for these findings that knows what this one knows of arrangements that they change nothing of.
-    pub fn turned_to(&self, findings: &Findings) -> Self {
+    fn turned_to(&self, findings: &Findings) -> Self {
         let mut turned = Self::of(findings);
         if self.supply != turned.supply {
             return turned;
@@ -120,6 +120,31 @@ impl Judge {
         let mut worst = Class::NoLine;
         for (id, _) in set.iter() {
             worst = worst.worse(self.worst_class(id));
+            if worst == Class::Live {
+                break;
+            }
+        }
+        worst
+    }
+
+    /// The worst class over a set by other findings' values, without turning to them.
+    pub fn worst_over_by(&mut self, findings: &Findings, set: &ArrangementSet) -> Class {
+        if self.fits(findings) {
+            return self.worst_over(set);
+        }
+        if self.supply != findings.supply {
+            return Self::of(findings).worst_over(set);
+        }
+        let parts = findings.parts();
+        let mut screen = Screen::new(&self.supply, parts);
+        let mut judged = FxHashMap::default();
+        let mut worst = Class::NoLine;
+        for (id, arrangement) in set.iter() {
+            worst = worst.worse(if self.parts.agree_on(&parts, arrangement) {
+                self.worst_class(id)
+            } else {
+                *judged.entry(twin(id)).or_insert_with_key(|id| screen.worst_class(*id))
+            });
             if worst == Class::Live {
                 break;
             }
@@ -291,7 +316,7 @@ fn remembered<T: Copy>(
 
 #[cfg(test)]
 mod tests {
-    use super::Judge;
+    use super::{ArrangementSet, Judge};
     use crate::arrangement::{ArrangementId, ReadingId, all};
     use crate::inspection::{Access, Findings, PartValue, Reading, ValueId};
     use crate::supply::Supply;
@@ -327,6 +352,27 @@ mod tests {
                 );
             }
         }
+    }
+
+    #[test]
+    fn a_judge_says_what_one_of_other_values_would() {
+        let mut findings = Findings::new(Supply::new(120.0, 60.0));
+        value(&mut findings, ValueId::LineCapacitor, 1e-9);
+        value(&mut findings, ValueId::NetworkCapacitor, 1e-9);
+        let mut judge = Judge::of(&findings);
+        let mut differ = 0;
+        for of in [ValueId::LineCapacitor, ValueId::NetworkCapacitor] {
+            let mut other = findings.clone();
+            other.values.remove(&of);
+            for (place, arrangement) in all().iter().enumerate().step_by(7) {
+                let set = ArrangementSet::of(|a| a == arrangement);
+                let by_other = judge.worst_over_by(&other, &set);
+                let id = ArrangementId(place as u16);
+                assert_eq!(by_other, Judge::of(&other).worst_class(id), "{arrangement:?}");
+                differ += usize::from(by_other != judge.worst_class(id));
+            }
+        }
+        assert!(differ > 10, "{differ}");
     }
 
     fn value(findings: &mut Findings, of: ValueId, value: f64) {

@@ -251,11 +251,7 @@ fn rests_on(findings: &Findings, judge: &mut Judge, treat_as: Class) -> Vec<Rest
     let worse_without = |finding: Finding, judge: &mut Judge| {
         let rest = findings.without(finding);
         let possible = Possible::after(&rest);
-        let without = if judge.fits(&rest) {
-            judge.worst_over(&possible.considered)
-        } else {
-            judge.turned_to(&rest).worst_over(&possible.considered)
-        };
+        let without = judge.worst_over_by(&rest, &possible.considered);
         without.is_worse_than(treat_as).then_some(RestsOn { finding, without })
     };
     findings.list().into_iter().filter_map(|finding| worse_without(finding, judge)).collect()
