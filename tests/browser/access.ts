@@ -1,15 +1,13 @@
-/** No screen shuts anybody out: axe finds nothing, in any theme. */
+/** Whether a screen shuts anybody out, by axe. */
 
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 
-import { expect, test } from './check';
-import { addStyle, show, THEMES, wear } from './screen';
-import { ALL_SCREENS, screenNamed } from './screens';
+import { addStyle } from './screen';
 
 /** Takes away what axe cannot judge contrast on, so that it judges every word: the grain of the paper is a
     gradient, and the bar at the bottom lies over what is scrolled under it. */
-async function plain(page: Page): Promise<void> {
+export async function plain(page: Page): Promise<void> {
   await addStyle(
     page,
     `*, *::before, *::after { background-image: none !important; transition: none !important }
@@ -23,7 +21,7 @@ async function plain(page: Page): Promise<void> {
 }
 
 /** What axe finds wrong, and what it cannot judge about contrast: that has not been shown to be readable. */
-async function violations(page: Page): Promise<string[]> {
+export async function violations(page: Page): Promise<string[]> {
   const axe = new AxeBuilder({ page })
     // There is no frame to gather from, and gathering would open a page of its own.
     .setLegacyMode(true)
@@ -40,30 +38,3 @@ async function violations(page: Page): Promise<string[]> {
 function isInDrawing(html: string): boolean {
   return /^<(text|tspan)\b/.test(html);
 }
-
-for (const screen of ALL_SCREENS) {
-  test(`${screen.name} shuts nobody out`, async ({ bridge, page, traffic }) => {
-    await show(page, screen, bridge, traffic);
-    await plain(page);
-    for (const theme of THEMES) {
-      await wear(page, theme);
-      expect.soft(await violations(page), `${screen.name}, ${theme}`).toEqual([]);
-    }
-  });
-}
-
-test('axe is listened to', async ({ bridge, page, traffic }) => {
-  await show(page, screenNamed('shocked'), bridge, traffic);
-  await plain(page);
-  await page.evaluate(() => {
-    const nameless = document.createElement('button');
-    const faint = document.createElement('p');
-    faint.textContent = 'faint';
-    faint.setAttribute('class', 'faint');
-    document.querySelector('main')?.append(nameless, faint);
-  });
-  await addStyle(page, '.faint { color: #c8bda9 }');
-  const found = (await violations(page)).map((line) => line.split(':')[0]);
-  expect(found).toContain('button-name');
-  expect(found).toContain('color-contrast');
-});
