@@ -138,6 +138,7 @@ test('no symbol stands on another and no wire runs through one, whatever is buil
                   faults: fault === null ? [] : [fault],
                   touched: touched(reach, fault === 'lost_barrier'),
                   labels: [],
+                  level: 'below',
                   path: [],
                   flips: { plug: true, switch: true, selector: true },
                   feed: 'direct',

@@ -15,7 +15,7 @@ export async function show(page: Page, screen: Screen, bridge: Bridge, traffic: 
   const hash = await screen.reach(bridge);
   const kept = JSON.stringify({ theme: 'system', welcomed: !screen.unwelcomed });
   await page.addInitScript((settings) => localStorage.setItem('settings', settings), kept);
-  if (screen.width) await page.setViewportSize({ width: screen.width, height: 844 });
+  if (screen.width) await page.setViewportSize({ width: screen.width, height: screen.height ?? 844 });
   await page.goto(`/${hash}`);
   await settle(page, traffic);
   if (!screen.act) return;

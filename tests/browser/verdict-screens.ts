@@ -12,6 +12,7 @@ import {
   PICNIC_PORTABLE,
   READ_OTHERWISE,
   SHELF_RADIO,
+  type Unit,
 } from './units';
 import type { Walk } from './walk';
 import { say } from './words';
@@ -56,7 +57,31 @@ const CHARTS: Screen[] = [
   { name: 'chart-no-line', reach: of(PICNIC_PORTABLE, 'chart') },
 ];
 
+const onSelector: Unit = {
+  ...LEAKY_AMPLIFIER,
+  answers: { ...LEAKY_AMPLIFIER.answers, selector: 'present', line_capacitor: 'on_selector' },
+};
+const toTop = (page: Page) => page.evaluate(() => window.scrollTo(0, 0));
+/** Breaks one thing, and looks at the picture again. */
+const fails = (fault: string) => async (_: Walk, page: Page) => {
+  const name = say(`fault-${fault}`);
+  await page.getByRole('button', { name: name.charAt(0).toUpperCase() + name.slice(1) }).or(page.getByRole('button', { name })).tap();
+  await toTop(page);
+};
+/** The picture starts with the pair that the verdict quotes, and another thing that breaks takes its place. */
+const breaksEarthed = async (walk: Walk, page: Page) => {
+  await fails('outlet_reversed')(walk, page);
+  await fails('stray_far')(walk, page);
+};
+const lastStep = (_: Walk, page: Page) => page.getByRole('button', { name: new RegExp(say('walk-pair')) }).tap();
+
 const CIRCUITS: Screen[] = [
+  { name: 'circuit-ground-switch', reach: of(onSelector, 'circuit') },
+  { name: 'circuit-neutral-open', reach: of(HOT_CHASSIS, 'circuit'), act: fails('neutral_open') },
+  { name: 'circuit-wired-backwards', reach: of(EARTHED_AMPLIFIER, 'circuit'), act: fails('outlet_reversed') },
+  { name: 'circuit-breaker-trips', reach: of(EARTHED_AMPLIFIER, 'circuit'), act: breaksEarthed },
+  { name: 'circuit-pair', reach: of(EARTHED_AMPLIFIER, 'circuit'), act: lastStep },
+  { name: 'circuit-on-its-side', reach: of(HOT_CHASSIS, 'circuit'), width: 844, height: 390 },
   { name: 'circuit-live', reach: of(HOT_CHASSIS, 'circuit'), long: true },
   { name: 'circuit-leaky', reach: of(LEAKY_AMPLIFIER, 'circuit'), long: true },
   { name: 'circuit-one-fault', reach: of(CLOSED_RADIO, 'circuit') },

@@ -12,8 +12,8 @@ use serde::Serialize;
 use unic_langid::LanguageIdentifier;
 
 pub use quantity::{
-    amperes, coulombs, farads, heater_volts, hertz, joules, milliamperes, millimetres, milliwatts,
-    ohms, percent, ratio, seconds, volts, watts,
+    TRACE_MA, amperes, coulombs, farads, heater_volts, hertz, joules, milliamperes, millimetres,
+    milliwatts, ohms, percent, ratio, seconds, volts, watts,
 };
 
 static FILES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/words");

@@ -4,9 +4,18 @@
 const JOIN: char = '\u{a0}';
 
 /// A current given in mA, to three figures.
+///
+/// What is too little for that is not called nothing.
 pub fn milliamperes(milliamperes: f64) -> String {
-    with_unit(milliamperes, "mA")
+    if milliamperes > 0.0 && milliamperes < TRACE_MA {
+        format!("<{JOIN}0.001{JOIN}mA")
+    } else {
+        with_unit(milliamperes, "mA")
+    }
 }
+
+/// Less than this rounds to 0 in the third place, mA.
+pub const TRACE_MA: f64 = 5e-4;
 
 /// A voltage in V, to three figures.
 pub fn volts(volts: f64) -> String {
@@ -126,6 +135,8 @@ mod tests {
         assert_eq!(heater_volts(35.0), "35\u{a0}V");
         assert_eq!(heater_volts(3.15), "3.15\u{a0}V");
         assert_eq!(milliamperes(0.0), "0\u{a0}mA");
+        assert_eq!(milliamperes(1e-5), "<\u{a0}0.001\u{a0}mA");
+        assert_eq!(milliamperes(5e-4), "0.001\u{a0}mA");
         assert_eq!(farads(4.7e-8), "0.047\u{a0}µF");
         assert_eq!(farads(2.2e-9), "2.2\u{a0}nF");
         assert_eq!(ohms(220_000.0), "220\u{a0}kΩ");

@@ -5,7 +5,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::circuit_place::{Place, read_place};
-use super::circuit_walk::{WalkStep, walk};
+use super::circuit_walk::{Cell, WalkStep, walk};
 use super::error::Problem;
 use super::grid::{CellLevel, Says, WorstLeft, notes_on};
 use super::session::Workbench;
@@ -15,7 +15,7 @@ use crate::arrangement::{
 };
 use crate::hazard::{Class, Grid, Outcome, Way};
 use crate::inspection::Judge;
-use crate::words::{Message, Words, farads, ohms, volts};
+use crate::words::{Message, TRACE_MA, Words, farads, ohms, volts};
 
 /// A fault that can happen to it.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -137,7 +137,7 @@ struct Picture<'a> {
 }
 
 impl Picture<'_> {
-    fn view(self, place: Place) -> Option<CircuitView> {
+    fn view(mut self, place: Place) -> Option<CircuitView> {
         let Place { state, faults } = place;
         let way = self.judge.way(self.says.arrangement, state, faults)?;
         let class = self.judge.class_with(self.says.arrangement, FaultSet::NONE);
@@ -145,7 +145,8 @@ impl Picture<'_> {
         let cell = self.says.cell(state, faults, way.outcome);
         let words = self.says.words;
         let choices = self.choices(faults);
-        let walk = walk(self.grid, &self.says);
+        let pair = self.pair();
+        let walk = walk(self.grid, pair, &self.says);
         let label = |class: Class| words.say(&Message::new(format!("class-{}", class.id())));
         let says = &self.says;
         let notes = notes_on(says.findings, says.verdict, says.arrangement);
@@ -184,6 +185,14 @@ impl Picture<'_> {
         })
     }
 
+    /// The two faults that the verdict quotes, where one alone does not make it live.
+    fn pair(&mut self) -> Option<Cell> {
+        let worst = &self.says.verdict.worst;
+        let (state, faults) = (worst.state?, worst.faults);
+        let way = (faults.len() == 2).then(|| self.judge.way(self.says.arrangement, state, faults));
+        way.flatten().map(|way| Cell { state, faults, outcome: way.outcome })
+    }
+
     fn choices(&self, faults: FaultSet) -> Vec<FaultChoice> {
         let words = self.says.words;
         let existing = Fault::ALL
@@ -199,9 +208,11 @@ impl Picture<'_> {
     }
 }
 
-/// What the metal that is touched is at, V rms; behind a barrier, what the chassis is at.
-const fn at_volts(way: &Way) -> f64 {
+/// What the metal that is touched is at, V rms; behind a barrier, what the chassis is at. Where less comes through than
+/// any part lets through, nothing joins it to the supply, and what the solver says it floats at is none of anybody's.
+fn at_volts(way: &Way) -> f64 {
     match way.outcome {
+        Outcome::Touch { milliamperes, .. } if milliamperes < TRACE_MA => 0.0,
         Outcome::Touch { open_circuit_volts, .. } => open_circuit_volts,
         Outcome::BreakerTrips | Outcome::BehindBarrier => way.chassis_volts,
     }

@@ -1,5 +1,5 @@
 //! Four states of one arrangement that teach why it is what it is: the kindest and the worst as found, the worst
-//! with the switch off, and the worst single fault.
+//! with the switch off, and the worst single fault; and the pair of faults that the verdict quotes, where it takes two.
 
 use serde::Serialize;
 
@@ -21,15 +21,16 @@ pub struct WalkStep {
     pub sentences: Vec<String>,
 }
 
+/// One state with some faults, and what comes of it.
 #[derive(Clone, Copy)]
-struct Cell {
-    state: State,
-    faults: FaultSet,
-    outcome: Outcome,
+pub(super) struct Cell {
+    pub state: State,
+    pub faults: FaultSet,
+    pub outcome: Outcome,
 }
 
 /// The walk through the worst arrangement.
-pub(super) fn walk(grid: &Grid, says: &Says<'_>) -> Vec<WalkStep> {
+pub(super) fn walk(grid: &Grid, pair: Option<Cell>, says: &Says<'_>) -> Vec<WalkStep> {
     let cells = cells(grid);
     let found = || cells.iter().copied().filter(|cell| cell.faults.is_empty());
     let off = || found().filter(|cell| cell.state.switch == Switch::Off);
@@ -40,6 +41,7 @@ pub(super) fn walk(grid: &Grid, says: &Says<'_>) -> Vec<WalkStep> {
         ("walk-worst", worst(found())),
         ("walk-off", worst(off()).filter(|_| switched)),
         ("walk-fault", worst(broken)),
+        ("walk-pair", pair),
     ];
     let mut walk: Vec<WalkStep> = Vec::new();
     for (id, cell) in steps {
@@ -54,15 +56,14 @@ pub(super) fn walk(grid: &Grid, says: &Says<'_>) -> Vec<WalkStep> {
 }
 
 fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
-    let fault = cell.faults.faults().next();
-    let what =
-        fault.map(|fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id()))));
+    let what = |fault: Fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id())));
+    let what = cell.faults.faults().map(what);
     let sentences = says.cell(cell.state, cell.faults, cell.outcome).sentences;
     WalkStep {
         title: says.words.say_id(id),
         state: cell.state,
         faults: cell.faults.faults().collect(),
-        sentences: what.into_iter().chain(sentences).collect(),
+        sentences: what.chain(sentences).collect(),
     }
 }
 

@@ -33,3 +33,4 @@ walk-kindest = The least in this one arrangement
 walk-worst = The worst position
 walk-off = Switched off
 walk-fault = One thing fails
+walk-pair = Two things fail

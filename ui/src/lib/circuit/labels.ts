@@ -35,7 +35,7 @@ function names(view: Drawn, say: Say): Label[] {
   const below = view.isolation === 'isolating' ? at.TAP - 14 : at.TAP - 17;
   found.push(name('circuit-far-leg', at.FAR - 8, at.LOAD - 6, 'end'));
   found.push(right ? name('circuit-near-leg', at.NEAR - 7, below, 'end') : name('circuit-near-leg', at.NEAR + 8, at.LOAD - 6, 'start'));
-  if (right) found.push(name('circuit-ground-switch', at.NEAR + 9, at.TO_SELECTOR - 7, 'start'));
+  if (right) found.push(name('circuit-ground-switch', at.NEAR + 9, at.TO_SELECTOR - 5, 'start'));
   return found;
 }
 

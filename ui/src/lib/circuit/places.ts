@@ -39,8 +39,8 @@ export const PLUG_BOTTOM = 150;
 export const AHEAD = 167;
 export const SWITCH_TOP = 172;
 export const SWITCH_BOTTOM = 202;
-/** The wire from the far leg to the ground switch. */
-export const TO_SELECTOR = 217;
+/** The wire from the far leg to the ground switch: clear of what lies between the legs. */
+export const TO_SELECTOR = 213;
 export const LOAD = 232;
 export const TAP = 274;
 export const CHASSIS = 338;

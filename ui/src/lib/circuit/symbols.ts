@@ -76,6 +76,7 @@ export type Drawn = Pick<
   | 'flips'
   | 'hot_pin'
   | 'touched'
+  | 'level'
   | 'path'
   | 'labels'
 > & { feed: Feed };

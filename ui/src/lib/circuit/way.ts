@@ -12,17 +12,23 @@ export interface Way {
   main: Point[];
   /** Along the earth wire, where that carries the rest of it past somebody. */
   branch: Point[];
+  /** Through somebody, for as long as a breaker has yet to trip. */
+  until: Point[];
 }
 
 /** The line through all the parts that the core says are passed; none through a switch that is open. */
 export function way(view: Drawn): Way {
-  if (view.path.length === 0 || opensWay(view)) return { main: [], branch: [] };
+  if (view.path.length === 0 || opensWay(view)) return { main: [], branch: [], until: [] };
   const touched = view.path.includes('person');
   const parts = touched ? view.path.filter((part) => part !== 'earth_wire') : view.path;
   const courses = parts.map((part) => course(view, part)).filter((points) => points.length > 0);
   if (touched) courses.push(toSource(view, feetAt(view)));
   const main = straightened(courses.reduce(joined, []));
-  return { main, branch: touched && view.path.includes('earth_wire') ? earthBranch(view, main) : [] };
+  return {
+    main,
+    branch: touched && view.path.includes('earth_wire') ? earthBranch(view, main) : [],
+    until: view.level === 'breaker_trips' && view.touched !== null ? throughBody(view) : [],
+  };
 }
 
 /** Beside the person: from where the current comes onto the chassis. */

@@ -245,6 +245,7 @@ photo-added =
 photo-caption = Caption
 photo-remove = Remove this photo
 photo-gone = This photo is no longer here.
+photo-gone-found = What was found
 photo-unreadable = This photo cannot be read.
 
 ## The verdict
