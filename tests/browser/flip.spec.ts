@@ -9,7 +9,8 @@ import { HOT_CHASSIS, inspect } from './units';
 import { READING_MS } from './walk';
 import { say } from './words';
 
-const FLIPS = 120;
+/** `COLDCHASSIS_FLIPS` sets another number. */
+const FLIPS = Number(process.env['COLDCHASSIS_FLIPS'] ?? 20);
 
 /** Watches the figure in the picture: each time it is new, from the tap to after the frame that shows it, ms. */
 function watch(page: Page): Promise<void> {
