@@ -245,7 +245,6 @@ photo-added =
 photo-caption = Caption
 photo-remove = Remove this photo
 photo-gone = This photo is no longer here.
-photo-gone-found = What was found
 photo-unreadable = This photo cannot be read.
 
 ## The verdict
