@@ -1,11 +1,13 @@
 /** A photo by itself: worded, put in order, compared, given away, taken again and removed. */
 
+import { readFileSync } from 'node:fs';
+
 import type { Page } from '@playwright/test';
 
 import { expect, test } from './check';
 import { key, PHOTOGRAPHED, PhotoScreen, refuse, type } from './photo-screen';
 import { settle } from './screen';
-import { BACK, inspect } from './units';
+import { BACK, inspect, PLUG, SHELF_RADIO } from './units';
 import { READING_MS } from './walk';
 import { say } from './words';
 
@@ -231,6 +233,68 @@ test('a photo is taken again, and the old one removed', async ({ bridge, page, t
   await expect(page.locator('.removed')).toContainText(say('photo-removed'));
   await page.goBack();
   await expect.poll(() => page.url()).toContain('/q/plug');
+});
+
+test('a photo taken again has caption, place, before and after of the one it replaces', async ({ bridge, page, traffic }) => {
+  const shown = await PhotoScreen.open(bridge, page, traffic);
+  const [first, back] = await shown.photos();
+  const { inspection } = shown;
+  for (const file of [BACK, PLUG]) {
+    await bridge.call('add_photo', { inspection, finding: null, picture: readFileSync(file).toString('base64') });
+  }
+  const third = (await shown.photos())[2];
+  await bridge.call('caption_photo', { inspection, photo: first?.id, caption: 'Plug, seen from below' });
+  await bridge.call('pair_photo', { inspection, photo: first?.id, before: back?.id });
+  await bridge.call('pair_photo', { inspection, photo: third?.id, before: first?.id });
+  const before = (await shown.photos()).map(({ id }) => id);
+  await page.reload();
+  await settle(page, traffic);
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: say('photo-take-again') }).tap();
+  await (await chooser).setFiles(BACK);
+  const remove = page.getByRole('button', { name: say('photo-remove-old') });
+  await expect(remove).toBeVisible();
+  await page.waitForTimeout(READING_MS);
+  await remove.tap();
+  await expect.poll(async () => (await shown.photos()).some(({ id }) => id === first?.id)).toBe(false);
+  const now = await shown.photos();
+  const made = now.find(({ id }) => !before.includes(id));
+  expect(now.map(({ id }) => id), 'in its place').toEqual(before.map((id) => (id === first?.id ? made?.id : id)));
+  expect(made).toMatchObject({ caption: 'Plug, seen from below', before: back?.id, finding: 'answers.plug' });
+  expect(now.find(({ id }) => id === third?.id)?.before, 'what it is the before of').toBe(made?.id);
+  // The removal is the last thing that was done: an undo brings the old one back.
+  await page.waitForTimeout(READING_MS);
+  await page.locator('.removed').getByRole('button').tap();
+  await expect.poll(async () => (await shown.photos()).map(({ id }) => id)).toContain(first?.id);
+});
+
+test('of a photo taken again nothing of the old one is lost when something of it cannot be stored', async ({ bridge, page, traffic }) => {
+  const shown = await PhotoScreen.open(bridge, page, traffic);
+  await bridge.call('caption_photo', { inspection: shown.inspection, photo: shown.id, caption: 'Plug' });
+  await page.reload();
+  await settle(page, traffic);
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: say('photo-take-again') }).tap();
+  await (await chooser).setFiles(BACK);
+  const remove = page.getByRole('button', { name: say('photo-remove-old') });
+  await expect(remove).toBeVisible();
+  await page.waitForTimeout(READING_MS);
+  await refuse(page, 'caption_photo', 'The disk is full.');
+  await remove.tap();
+  await expect(page.getByText('The disk is full.').first()).toBeVisible();
+  expect(await shown.photo()).toMatchObject({ caption: 'Plug' });
+});
+
+test('from a photo that is gone a button leads back', async ({ bridge, page, traffic }) => {
+  const inspection = await inspect(bridge, SHELF_RADIO);
+  await page.goto(`/#/i/${inspection}/found`);
+  await settle(page, traffic);
+  await page.evaluate((id) => (location.hash = `#/i/${id}/photo/00000000-0000-7000-8000-000000000000`), inspection);
+  await expect(page.getByRole('heading', { name: say('photo-gone') })).toBeVisible();
+  await page.waitForTimeout(READING_MS);
+  await page.getByRole('button', { name: say('photo-gone-back') }).tap();
+  await expect(page.getByRole('heading', { name: say('photo-gone') })).toHaveCount(0);
+  expect(page.url()).toContain(inspection);
 });
 
 test('a photo that is taken again is kept beside the old one if the person likes', async ({ bridge, page, traffic }) => {
