@@ -1,5 +1,6 @@
 /** What explains the verdict: the grid of positions and faults, and the chart of current against time. */
 
+import type { InspectionView } from '../../ui/src/lib/types/InspectionView';
 import { expect, test } from './check';
 import { settle } from './screen';
 import { HOT_CHASSIS, inspect, LEAKY_AMPLIFIER, PICNIC_PORTABLE } from './units';
@@ -78,7 +79,9 @@ test('on paper the chart is as wide as the page, and nothing is left that only a
   page,
   traffic,
 }) => {
-  await page.goto(`/#/i/${await inspect(bridge, HOT_CHASSIS)}/chart`);
+  const inspection = await inspect(bridge, HOT_CHASSIS);
+  const { tag } = await bridge.call<InspectionView>('show_inspection', { inspection });
+  await page.goto(`/#/i/${inspection}/chart`);
   await settle(page, traffic);
   await page.setViewportSize({ width: 680, height: 962 });
   await page.emulateMedia({ media: 'print' });
@@ -87,6 +90,14 @@ test('on paper the chart is as wide as the page, and nothing is left that only a
   expect((await chart.boundingBox())?.width).toBeGreaterThan(600);
   await expect(page.locator('button:visible, input:visible')).toHaveCount(0);
   await expect(page.locator('table')).toBeVisible();
+  // A sheet is filed by itself: it says what of, against which supply, and when.
+  const head = page.locator('main .paper').first();
+  await expect(head).toBeVisible();
+  await expect(head).toContainText(tag.title);
+  await expect(head).toContainText('120 V, 60 Hz');
+  await expect(head).toContainText(await page.evaluate(() => new Date().toLocaleDateString([], { dateStyle: 'long' })));
+  await page.emulateMedia({ media: 'screen' });
+  await expect(head).toBeHidden();
 });
 
 for (const place of ['grid', 'chart']) {

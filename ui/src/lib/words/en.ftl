@@ -245,6 +245,7 @@ photo-added =
 photo-caption = Caption
 photo-remove = Remove this photo
 photo-gone = This photo is no longer here.
+photo-gone-back = Back to the inspection
 photo-unreadable = This photo cannot be read.
 
 ## The verdict
@@ -267,6 +268,13 @@ grid-arrangement = The arrangement shown
 grid-quoted = the verdict quotes this one
 chart-see = What such a current does, and how soon a GFCI or RCD cuts it off
 chart-title = Current and time
+# At the head of the printed chart. $feed is direct or both_hot.
+paper-supply =
+    { $feed ->
+        [both_hot] Supply: { $volts } V, { $hertz } Hz, up to { $most } V, both contacts hot
+       *[other] Supply: { $volts } V, { $hertz } Hz, up to { $most } V
+    }
+paper-date = Printed { $date }
 chart-device = Plugged in behind
 chart-no-device = Neither
 chart-picture = Chart of touch current against time. The table below says the same in words.
