@@ -64,7 +64,7 @@ goldens: setup-test screens $(BROWSER_MODULES) ## take the kept pictures of ever
 	cargo build -p coldchassis-cli -p coldchassis-tests --bin coldchassis --bin bridge
 	npm --prefix tests/browser run goldens
 
-truth: setup-test ## a million physical units against the evidence logic (about 20 minutes on two cores)
+truth: setup-test ## a million physical units against the evidence logic (about a minute on two cores)
 	COLDCHASSIS_UNITS=1000000 cargo test --release --package coldchassis-tests --test truth -- --nocapture
 
 metered: setup-test ## 20,000 measured physical units against the evidence of readings (about two minutes)

@@ -149,6 +149,13 @@ pub fn assess_by(
     }
 }
 
+/// What to act on alone, without the verdict around it; nothing where the findings contradict each other.
+pub fn treat_as(findings: &Findings, judge: &mut Judge) -> Option<Class> {
+    judge.turn_to(findings);
+    let possible = Possible::after(findings);
+    (!possible.is_conflict()).then(|| judge.worst_over(&possible.considered))
+}
+
 /// The next step alone, without the verdict around it.
 pub fn next_step(
     findings: &Findings,
