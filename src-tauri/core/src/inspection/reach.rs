@@ -135,7 +135,13 @@ fn by_answers(findings: &Findings, joined_no: bool) -> Allowed {
         return Allowed::of(EXPOSED, if on_common { COMMON } else { EXPOSED });
     }
     if says(Question::Back, "missing") {
-        return Allowed::same(if looked { EXPOSED } else { EXPOSED | HANDHELD | COMMON });
+        let terminals = findings.known(Question::Terminals).is_some();
+        return match (looked, terminals) {
+            (false, _) => Allowed::same(EXPOSED | HANDHELD | COMMON),
+            // A pickup terminal that nobody was asked about may be on a common of its own.
+            (true, false) => Allowed::of(EXPOSED, EXPOSED | COMMON),
+            (true, true) => Allowed::same(EXPOSED),
+        };
     }
     nothing_found(findings, looked || joined_no)
 }
