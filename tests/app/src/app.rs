@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::process::Stdio;
 use std::time::Duration;
 
+use fantoccini::error::NewSessionError;
 use fantoccini::{Client, ClientBuilder};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
@@ -15,6 +16,8 @@ use super::stage::{self, Stage};
 
 /// How long the driver and the app may take to start.
 const START: Duration = Duration::from_secs(40);
+/// How many drivers are started before one is taken to be out of order.
+const TRIES: usize = 3;
 /// How often to look again.
 pub(crate) const AGAIN: Duration = Duration::from_millis(30);
 
@@ -49,15 +52,24 @@ impl App {
     }
 
     async fn drive(stage: &Stage, program: PathBuf) -> Self {
-        let port = free_port().await;
-        let mut driver = Command::new("WebKitWebDriver");
-        let driver = stage.set(driver.arg(format!("--port={port}")));
-        // The app lets itself be driven only where it is told so.
-        driver.env("TAURI_AUTOMATION", "true").env("TAURI_WEBVIEW_AUTOMATION", "true");
-        let driver = ended::start(driver.stdout(Stdio::null()).stderr(Stdio::null()));
+        let mut tries = 0;
+        let (client, driver) = loop {
+            tries += 1;
+            let port = free_port().await;
+            let mut driver = Command::new("WebKitWebDriver");
+            let driver = stage.set(driver.arg(format!("--port={port}")));
+            // The app lets itself be driven only where it is told so.
+            driver.env("TAURI_AUTOMATION", "true").env("TAURI_WEBVIEW_AUTOMATION", "true");
+            let driver = ended::start(driver.stdout(Stdio::null()).stderr(Stdio::null()));
+            let session = tokio::time::timeout(START, session(port, &program)).await;
+            match session.expect("the app does not start") {
+                Ok(client) => break (client, driver),
+                // The port may have been taken since it was free, and the driver with it: that says nothing of the app.
+                Err(NewSessionError::FailedC(_) | NewSessionError::Lost(_)) if tries < TRIES => {}
+                Err(error) => panic!("the app can be driven: {error}"),
+            }
+        };
         let number = driver.id().expect("the driver runs");
-        let session = tokio::time::timeout(START, session(port, &program)).await;
-        let client = session.expect("the app does not start");
         let process = Ended::child_of(number, program).expect("the app runs under the driver");
         Self { client, process, _driver: driver }
     }
@@ -116,18 +128,17 @@ impl App {
 }
 
 /// The driver takes a moment until it listens.
-async fn session(port: u16, program: &std::path::Path) -> Client {
+async fn session(port: u16, program: &std::path::Path) -> Result<Client, NewSessionError> {
     while TcpStream::connect(("127.0.0.1", port)).await.is_err() {
         tokio::time::sleep(AGAIN).await;
     }
     let arguments: &[&str] = if program.ends_with("MiniBrowser") { &["--automation"] } else { &[] };
     let options = json!({"binary": program, "args": arguments});
     let wanted = [("webkitgtk:browserOptions".to_owned(), options)];
-    let client = ClientBuilder::new(HttpConnector::new())
+    ClientBuilder::new(HttpConnector::new())
         .capabilities(wanted.into_iter().collect())
         .connect(&format!("http://127.0.0.1:{port}"))
-        .await;
-    client.expect("the app can be driven")
+        .await
 }
 
 /// Free a moment ago; the driver cannot be asked to choose one.

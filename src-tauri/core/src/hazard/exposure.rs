@@ -82,6 +82,14 @@ const AERIAL: u8 = 1 << 3;
 const WINDING: u8 = 1 << 4;
 
 impl Corner {
+    /// How many there are at most.
+    pub(super) const MOST: usize = 1 << 5;
+
+    /// Its place among them.
+    pub(super) const fn place(self) -> usize {
+        self.0 as usize
+    }
+
     /// Whether the capacitor to the aerial terminal is at its high end.
     pub(super) const fn is_aerial_high(self) -> bool {
         self.0 & AERIAL != 0
@@ -263,27 +271,53 @@ impl Exposures {
         faults: FaultSet,
         corner: Corner,
     ) -> Outcome {
-        let (Some(line), Some(wiring)) = (arrangement.line, Wiring::of(arrangement, state, faults))
-        else {
-            return Outcome::BehindBarrier;
-        };
-        let touched = touched(&line, faults);
-        if touched == Touched::Nothing && !wiring.is_earthed() {
-            return Outcome::BehindBarrier;
-        }
-        // What makes no difference is left out: many corners and faults come to one network.
-        let on_aerial = matches!(touched, Touched::Aerial | Touched::ChassisAndAerial);
-        let wiring = if on_aerial { wiring } else { wiring.with_sound_aerial() };
-        let aerial = if on_aerial && !wiring.is_aerial_shorted() { AERIAL } else { 0 };
-        let corner = Corner(corner.0 & (relevant_to(wiring) | aerial));
-        let key = key(wiring, touched, corner);
+        let touch = Touch::of(arrangement, state, faults);
+        touch.map_or(Outcome::BehindBarrier, |touch| self.outcome_of(&touch, corner))
+    }
+
+    /// The same of what is in a circuit, at a corner.
+    pub(super) fn outcome_of(&mut self, touch: &Touch, corner: Corner) -> Outcome {
+        let corner = touch.relevant(corner);
+        let key = key(touch.wiring, touch.touched, corner);
         if let Some(known) = self.solved.get(&key) {
             return *known;
         }
-        let values = self.parts.values_at(corner, line.line_capacitor_class);
-        let found = outcome(wiring, touched, &values, self.hertz, self.contacts, &self.person);
+        let values = self.parts.values_at(corner, touch.class);
+        let found =
+            outcome(touch.wiring, touch.touched, &values, self.hertz, self.contacts, &self.person);
         self.solved.insert(key, found);
         found
+    }
+}
+
+/// What is touched of a network, whatever its parts' values.
+pub(super) struct Touch {
+    wiring: Wiring,
+    touched: Touched,
+    class: LineCapacitorClass,
+    /// The parts whose ends make a difference, one bit each: many corners come to one.
+    parts: u8,
+}
+
+impl Touch {
+    /// In a state with faults; nothing where nobody is in a circuit.
+    pub fn of(arrangement: &Arrangement, state: State, faults: FaultSet) -> Option<Self> {
+        let (line, wiring) = (arrangement.line?, Wiring::of(arrangement, state, faults)?);
+        let touched = touched(&line, faults);
+        if touched == Touched::Nothing && !wiring.is_earthed() {
+            return None;
+        }
+        // What makes no difference is left out: many faults come to one network.
+        let on_aerial = matches!(touched, Touched::Aerial | Touched::ChassisAndAerial);
+        let wiring = if on_aerial { wiring } else { wiring.with_sound_aerial() };
+        let aerial = if on_aerial && !wiring.is_aerial_shorted() { AERIAL } else { 0 };
+        let parts = relevant_to(wiring) | aerial;
+        Some(Self { wiring, touched, class: line.line_capacitor_class, parts })
+    }
+
+    /// A corner without the ends that make no difference.
+    pub const fn relevant(&self, corner: Corner) -> Corner {
+        Corner(corner.0 & self.parts)
     }
 }
 

@@ -5,7 +5,7 @@ use crate::body::LET_GO_MA;
 use crate::supply::Feed;
 
 use super::class::Class;
-use super::exposure::{Corner, Exposures};
+use super::exposure::{Corner, Exposures, Touch};
 
 /// What the verdict quotes of an arrangement: its worst case.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,6 +38,7 @@ impl Worst {
 }
 
 /// The largest current of a number of faults, and where it is.
+#[derive(Clone)]
 struct Largest {
     milliamperes: f64,
     state: Option<State>,
@@ -84,13 +85,38 @@ impl Exposures {
         worst_of(cases).unwrap_or(Worst::NO_LINE)
     }
 
+    /// The largest current of some sets of faults at each corner. The network of a state with faults is put together
+    /// once, and asked once for all corners that come to the same.
     fn largest_at_each(
         &mut self,
         arrangement: &Arrangement,
         corners: &[Corner],
         sets: &[FaultSet],
     ) -> Vec<Largest> {
-        corners.iter().map(|corner| self.largest(arrangement, *corner, sets)).collect()
+        let mut largest = vec![Largest::NONE; corners.len()];
+        for state in states(arrangement) {
+            for &faults in sets {
+                let touch = Touch::of(arrangement, state, faults);
+                let mut known = [None; Corner::MOST];
+                for (corner, largest) in corners.iter().zip(&mut largest) {
+                    let milliamperes = touch.as_ref().map_or(0.0, |touch| {
+                        let place = touch.relevant(*corner).place();
+                        if let Some(Some(known)) = known.get(place) {
+                            return *known;
+                        }
+                        let current = self.outcome_of(touch, *corner).milliamperes();
+                        if let Some(known) = known.get_mut(place) {
+                            *known = Some(current);
+                        }
+                        current
+                    });
+                    if milliamperes > largest.milliamperes {
+                        *largest = Largest { milliamperes, state: Some(state), faults };
+                    }
+                }
+            }
+        }
+        largest
     }
 
     /// The class of an arrangement that has these faults already: at the worst corner, counting further ones.
@@ -102,30 +128,16 @@ impl Exposures {
             .filter(|fault| !faults.has(*fault))
             .map(|fault| faults.with(fault))
             .collect();
-        let corners = self.parts().corners(arrangement);
-        let classes = corners.map(|corner| {
-            let as_found_ma = self.largest(arrangement, corner, &[faults]).milliamperes;
-            if arrangement.is_line_on_earth() || as_found_ma >= LET_GO_MA.value {
+        let corners: Vec<Corner> = self.parts().corners(arrangement).collect();
+        let found = self.largest_at_each(arrangement, &corners, &[faults]);
+        let more = self.largest_at_each(arrangement, &corners, &one_more);
+        let classes = found.iter().zip(&more).map(|(found, more)| {
+            if arrangement.is_line_on_earth() || found.is_live() {
                 return Class::Live;
             }
-            let more = self.largest(arrangement, corner, &one_more).milliamperes;
-            let margin = if more >= LET_GO_MA.value { 1 } else { 2 };
-            Class::from_margin(margin, as_found_ma)
+            Class::from_margin(if more.is_live() { 1 } else { 2 }, found.milliamperes)
         });
         classes.reduce(Class::worse).unwrap_or(Class::NoLine)
-    }
-
-    fn largest(&mut self, arrangement: &Arrangement, corner: Corner, sets: &[FaultSet]) -> Largest {
-        let mut largest = Largest { milliamperes: -1.0, state: None, faults: FaultSet::NONE };
-        for state in states(arrangement) {
-            for &faults in sets {
-                let current = self.outcome(arrangement, state, faults, corner).milliamperes();
-                if current > largest.milliamperes {
-                    largest = Largest { milliamperes: current, state: Some(state), faults };
-                }
-            }
-        }
-        largest
     }
 
     /// The largest current with no fault, over the corners of its parts, mA rms.
@@ -151,10 +163,9 @@ impl Exposures {
     }
 
     fn over_corners(&mut self, arrangement: &Arrangement, sets: &[FaultSet]) -> f64 {
-        let corners = self.parts().corners(arrangement);
-        corners
-            .map(|corner| self.largest(arrangement, corner, sets).milliamperes)
-            .fold(0.0, f64::max)
+        let corners: Vec<Corner> = self.parts().corners(arrangement).collect();
+        let largest = self.largest_at_each(arrangement, &corners, sets);
+        largest.iter().map(|at| at.milliamperes).fold(0.0, f64::max)
     }
 }
 
@@ -176,6 +187,8 @@ fn worst_of(cases: impl Iterator<Item = Worst>) -> Option<Worst> {
 }
 
 impl Largest {
+    const NONE: Self = Self { milliamperes: -1.0, state: None, faults: FaultSet::NONE };
+
     fn is_live(&self) -> bool {
         self.milliamperes >= LET_GO_MA.value
     }
