@@ -8,7 +8,8 @@ use std::time::{Duration, Instant};
 use coldchassis_core::arrangement::{Arrangement, Values, all, read_exposure};
 use coldchassis_core::hazard::table;
 use coldchassis_core::inspection::{
-    Access, Answer, Findings, Judge, PartValue, Question, Shape, Step, ValueId, assess,
+    Access, Answer, Findings, Foreseen, Judge, PartValue, Question, Shape, Step, ValueId, assess,
+    assess_next,
 };
 use coldchassis_core::simulation::{ACCESS, Inspector, KINDS, Slips, unit_of_kind};
 use coldchassis_core::supply::Supply;
@@ -26,6 +27,7 @@ fn main() {
     tables(&supply);
     changes();
     guided();
+    first_turns();
     outside();
 }
 
@@ -90,13 +92,14 @@ fn guided() {
                 let mut findings = Findings::new(Supply::new(120.0, 60.0));
                 findings.access = access.iter().copied().collect();
                 let mut inspector = Inspector::of(&unit, Slips::CannotTell, seed);
-                let mut judge = Judge::of(&findings);
-                assess(&findings, &mut judge);
+                let (mut judge, mut foreseen) = (Judge::of(&findings), Foreseen::default());
+                assess_next(&findings, &mut judge, &mut foreseen);
                 findings.answers.insert(Question::Kind, Answer::One(kind));
                 let mut step = Step::Ask(Question::Kind);
                 loop {
                     let start = Instant::now();
-                    let verdict = black_box(assess(black_box(&findings), &mut judge));
+                    let verdict =
+                        black_box(assess_next(black_box(&findings), &mut judge, &mut foreseen));
                     let took = start.elapsed();
                     times.push(took);
                     let [answer, value, reading] = &mut after;
@@ -120,6 +123,27 @@ fn guided() {
         print_times(&format!("next question and verdict, after {what}"), times);
     }
     print_times("next question and verdict, all of these", all);
+}
+
+/// The turn with the most to choose from, after the kind is told; each the best of 30, so that other work on the
+/// machine says little.
+fn first_turns() {
+    for access in ACCESS {
+        let turns = KINDS.iter().map(|kind| {
+            let mut findings = Findings::new(Supply::new(120.0, 60.0));
+            findings.access = access.iter().copied().collect();
+            findings.answers.insert(Question::Kind, Answer::One(kind));
+            let mut judge = Judge::of(&findings);
+            let runs = (0..30).map(|_| {
+                let start = Instant::now();
+                black_box(assess(black_box(&findings), &mut judge));
+                start.elapsed()
+            });
+            runs.min().unwrap_or_default()
+        });
+        let ids: Vec<&str> = access.iter().map(|access| access.id()).collect();
+        print_times(&format!("first turn at its best, {}", ids.join("+")), turns.collect());
+    }
 }
 
 fn print_times(of: &str, mut times: Vec<Duration>) {

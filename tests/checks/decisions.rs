@@ -8,3 +8,5 @@ mod inspections;
 mod least;
 #[path = "decisions/optimum.rs"]
 mod optimum;
+#[path = "decisions/turns.rs"]
+mod turns;

@@ -29,7 +29,7 @@ mod verdict;
 pub use crate::arrangement::ReadingId;
 pub use bank::{Access, Cost, Entry, Question, Role, Shape, ValueId, bank, cost_of, value_cost};
 pub use conflict::Possible;
-pub use decide::{Beliefs, HandStep, Next, Order, Step, Trial, cost};
+pub use decide::{Beliefs, Foreseen, HandStep, Next, Order, Step, Trial, cost};
 pub use doubt::Doubt;
 pub use evidence::{possible, stays};
 pub use file::{
@@ -58,5 +58,5 @@ pub use set::ArrangementSet;
 pub use traps::{Trap, traps};
 pub use unchecked::{cautions_to_look_at, may_have_rating, not_checked};
 pub use verdict::{
-    Basis, Further, Likely, RestsOn, Verdict, assess, assess_by, next_step, treat_as,
+    Basis, Further, Likely, RestsOn, Verdict, assess, assess_by, assess_next, next_step, treat_as,
 };

@@ -6,7 +6,7 @@ use crate::hazard::{Class, Worst};
 
 use super::bank::Access;
 use super::conflict::Possible;
-use super::decide::{self, Beliefs, Next, Order, Step};
+use super::decide::{self, Beliefs, Foreseen, Next, Order, Step};
 use super::doubt::Doubt;
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
@@ -101,6 +101,11 @@ pub fn assess(findings: &Findings, judge: &mut Judge) -> Verdict {
     assess_by(findings, judge, &Beliefs::of(findings), Order::Engine)
 }
 
+/// Judges the findings of the next turn of an inspection, with what was worked out at the last one: the same verdict, sooner.
+pub fn assess_next(findings: &Findings, judge: &mut Judge, foreseen: &mut Foreseen) -> Verdict {
+    verdict(findings, judge, &Beliefs::of(findings), Order::Engine, foreseen)
+}
+
 /// Judges the findings with other beliefs or another order of asking, which bear on what is likely and on
 /// what to ask next alone.
 pub fn assess_by(
@@ -108,6 +113,16 @@ pub fn assess_by(
     judge: &mut Judge,
     beliefs: &Beliefs,
     order: Order,
+) -> Verdict {
+    verdict(findings, judge, beliefs, order, &mut Foreseen::default())
+}
+
+fn verdict(
+    findings: &Findings,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+    order: Order,
+    foreseen: &mut Foreseen,
 ) -> Verdict {
     judge.turn_to(findings);
     let possible = Possible::after(findings);
@@ -118,7 +133,7 @@ pub fn assess_by(
     let agree = treat_as == could_be && !possible.is_conflict();
     let (likely, classes) = likely(beliefs.weights(), &possible, judge, could_be);
     let range = (treat_as, could_be);
-    let next = decide::next(findings, &possible, judge, range, beliefs, order)
+    let next = decide::next(findings, &possible, judge, range, beliefs, order, foreseen)
         .or_else(|| decide::clearing(findings, &doubts));
     let further = match next {
         None if treat_as != could_be || decide::is_untraced(findings) => {
@@ -166,7 +181,8 @@ pub fn next_step(
     judge.turn_to(findings);
     let possible = Possible::after(findings);
     let range = (judge.worst_over(&possible.considered), judge.best_over(&possible.considered));
-    let better = decide::next(findings, &possible, judge, range, beliefs, order);
+    let foreseen = &mut Foreseen::default();
+    let better = decide::next(findings, &possible, judge, range, beliefs, order, foreseen);
     let next = better
         .or_else(|| decide::clearing(findings, &Doubt::about(findings, &possible, judge, range.0)));
     next.map(|next| next.step)

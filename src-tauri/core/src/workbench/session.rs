@@ -8,7 +8,9 @@ use uuid::Uuid;
 use super::commands::text;
 use super::error::Problem;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
-use crate::inspection::{Findings, Judge, ReadingId, ValueId, Verdict, assess, read_findings};
+use crate::inspection::{
+    Findings, Foreseen, Judge, ReadingId, ValueId, Verdict, assess_next, read_findings,
+};
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
 
@@ -37,6 +39,7 @@ pub struct Workbench {
     pub(super) around: Surroundings,
     pub(super) words: Words,
     pub(super) judge: Option<Judge>,
+    foreseen: Foreseen,
 }
 
 impl Workbench {
@@ -58,7 +61,7 @@ impl Workbench {
 
     fn over(store: Store, around: Surroundings) -> Self {
         let words = Words::of(&around.locale);
-        Self { store, around, words, judge: None }
+        Self { store, around, words, judge: None, foreseen: Foreseen::default() }
     }
 
     /// The units, last changed first; `text` filters by name, place, kind or number.
@@ -147,7 +150,7 @@ impl Workbench {
     /// The verdict on findings, by the judge that remembers what it worked out for the ones before.
     pub(super) fn verdict_on(&mut self, findings: &Findings) -> Verdict {
         let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
-        assess(findings, judge)
+        assess_next(findings, judge, &mut self.foreseen)
     }
 
     /// The findings of an inspection, put together from the record.

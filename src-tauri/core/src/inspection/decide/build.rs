@@ -38,6 +38,9 @@ struct Draft {
     gives: &'static [u16],
 }
 
+/// The group that each arrangement of a problem is in.
+pub(super) type Members = Vec<(ArrangementId, usize)>;
+
 /// What is possible and may be asked at this access.
 pub(super) fn problem(
     findings: &Findings,
@@ -45,6 +48,16 @@ pub(super) fn problem(
     judge: &mut Judge,
     beliefs: &Beliefs,
 ) -> Problem {
+    with_members(findings, set, judge, beliefs).0
+}
+
+/// The same, with the group of each arrangement.
+pub(super) fn with_members(
+    findings: &Findings,
+    set: &ArrangementSet,
+    judge: &mut Judge,
+    beliefs: &Beliefs,
+) -> (Problem, Members) {
     let proven = proven_path(findings).is_ok();
     let set = &hoped_for(findings, set);
     let mut drafts = drafts(findings, proven);
@@ -59,6 +72,7 @@ pub(super) fn problem(
     let reads_path = drafts.iter().any(|draft| draft.role == Role::PathOn);
     let mut groups: Vec<Group> = Vec::new();
     let mut first: Vec<ArrangementId> = Vec::new();
+    let mut members = Members::new();
     let mut known: FxHashMap<Alike, usize> = FxHashMap::default();
     let all: Vec<(ArrangementId, &Arrangement)> = set.iter().collect();
     let says = drafts.iter().map(|draft| |id: ArrangementId| draft.says(id));
@@ -70,14 +84,15 @@ pub(super) fn problem(
             ..group_of(id, arrangement, judge, &open_values, weight)
         };
         let alike = said.with(&group);
-        match known.get(&alike).and_then(|place| groups.get_mut(*place)) {
+        let place = *known.entry(alike).or_insert(groups.len());
+        match groups.get_mut(place) {
             Some(alike) => alike.weight += weight,
             None => {
-                known.insert(alike, groups.len());
                 groups.push(group);
                 first.push(id);
             }
         }
+        members.push((id, place));
     }
     let tests = drafts.iter().map(|draft| draft.test(&first, beliefs)).collect();
     let mut problem = Problem {
@@ -89,7 +104,7 @@ pub(super) fn problem(
         metal_reads: MetalReads::of(findings),
     };
     put_in_order(&mut problem, findings);
-    problem
+    (problem, members)
 }
 
 /// What the unit may be: what is possible, and what would be if the metal found were joined to nothing, which

@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 
 use super::ends::{at_best, certificate, ends, together};
 use super::exact::branches;
+use super::foreseen::Outlook;
 use super::mask::Mask;
 use super::problem::{CANT_TELL, OUTCOMES, Problem, Role, Test, Told};
 use super::view::{GOOD, View};
@@ -60,16 +61,17 @@ struct Edges<'v, 'p, const N: usize> {
     ends: Vec<Class>,
 }
 
-/// The step that parts the most for each second; the bank's order breaks ties.
+/// The step that parts the most for each second; the bank's order breaks ties. The outlook is that of this state.
 pub(crate) fn choose<const N: usize>(
     view: &View<'_, N>,
     told: &Told,
     weights: &[f64],
     left: &Mask<N>,
+    outlook: &mut Outlook,
 ) -> Option<usize> {
-    let edges = Edges::of(view, told, weights, left);
+    let edges = Edges::of(view, told, weights, left, outlook);
     let tests = &view.problem.tests;
-    let needed = edges.shares_that_need();
+    let needed = edges.shares_that_need(outlook);
     let mut best: Option<(f64, usize)> = None;
     let mut take = |score: f64, place: usize| {
         if score > 0.0 && best.is_none_or(|(most, _)| score > most * (1.0 + 1e-9)) {
@@ -114,11 +116,17 @@ fn is_of(problem: &Problem, place: usize, bundle: Bundle) -> bool {
 }
 
 impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
-    fn of(view: &'v View<'p, N>, told: &'v Told, weights: &[f64], left: &'v Mask<N>) -> Self {
+    fn of(
+        view: &'v View<'p, N>,
+        told: &'v Told,
+        weights: &[f64],
+        left: &'v Mask<N>,
+        outlook: &mut Outlook,
+    ) -> Self {
         let treat_as = view.treat_as(told, left);
         let total: f64 = weights.iter().sum();
         let floor = FLOOR * if total > 0.0 { total } else { 1.0 };
-        let ends = ends(view, told, left, treat_as);
+        let ends = outlook.ends.get_or_insert_with(|| ends(view, told, left, treat_as)).clone();
         let weigh = |(group, weight): (usize, &f64)| {
             if left.has(group) { weight.max(floor) } else { 0.0 }
         };
@@ -135,7 +143,7 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
     }
 
     /// For each step the share of the likeliest groups with a better end that cannot do without it.
-    fn shares_that_need(&self) -> Vec<f64> {
+    fn shares_that_need(&self, outlook: &mut Outlook) -> Vec<f64> {
         let weight = |group: usize| self.weights.get(group).copied().unwrap_or_default();
         let mut likeliest: Vec<usize> = self.hopeful().collect();
         likeliest.sort_by(|a, b| weight(*b).total_cmp(&weight(*a)).then(a.cmp(b)));
@@ -145,8 +153,9 @@ impl<'v, 'p, const N: usize> Edges<'v, 'p, N> {
         let total: f64 = likeliest.iter().map(|group| weight(*group)).sum();
         let mut shares = vec![0.0; self.view.problem.tests.len()];
         for group in likeliest {
-            for place in certificate(self.view, group, self.told, &open) {
-                if let Some(share) = shares.get_mut(place) {
+            let work_out = || certificate(self.view, group, self.told, &open);
+            for place in outlook.certificates.entry(group).or_insert_with(work_out) {
+                if let Some(share) = shares.get_mut(*place) {
                     *share += weight(group) / total;
                 }
             }

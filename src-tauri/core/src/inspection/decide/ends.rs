@@ -4,6 +4,7 @@
 //! followed together.
 
 use std::collections::BTreeMap;
+use std::ops::Range;
 
 use super::mask::Mask;
 use super::problem::{CANT_TELL, Role, Told};
@@ -16,6 +17,8 @@ struct Ends<'v, 'p, const N: usize> {
     good: u8,
     /// The steps still open whose answers stand by themselves.
     alone: Vec<usize>,
+    /// The first of the groups that are followed, one after the other in `ends`.
+    first: usize,
     ends: Vec<Class>,
 }
 
@@ -28,7 +31,7 @@ pub(super) fn ends<const N: usize>(
 ) -> Vec<Class> {
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
-    let mut ends = Ends::new(view, told, treat_as);
+    let mut ends = Ends::new(view, told, treat_as, 0..view.problem.groups.len());
     for (told, mut groups) in read_together(view, told, hopeful) {
         let left = view.judged(&told);
         groups.retain(|group| left.has(*group));
@@ -46,14 +49,14 @@ pub(super) fn can_improve<const N: usize>(
 ) -> bool {
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
-    let mut ends = Ends::new(view, told, treat_as);
+    let mut ends = Ends::new(view, told, treat_as, 0..view.problem.groups.len());
     for (told, mut groups) in read_together(view, told, hopeful) {
         let left = view.judged(&told);
         groups.retain(|group| left.has(*group));
         // One after the other: most often the first says it.
         for group in groups {
             ends.follow(vec![group], 0, &left);
-            if ends.ends.get(group).is_some_and(|end| treat_as.is_worse_than(*end)) {
+            if ends.of(group).is_some_and(|end| treat_as.is_worse_than(end)) {
                 return true;
             }
         }
@@ -63,12 +66,12 @@ pub(super) fn can_improve<const N: usize>(
 
 /// The final verdict of one group.
 pub(super) fn at_best<const N: usize>(view: &View<'_, N>, group: usize, told: &Told) -> Class {
-    let mut ends = Ends::new(view, told, Class::Live);
+    let mut ends = Ends::new(view, told, Class::Live, group..group + 1);
     for (told, groups) in read_together(view, told, std::iter::once(group)) {
         let left = view.judged(&told);
         ends.follow(groups, 0, &left);
     }
-    ends.ends.get(group).copied().unwrap_or(Class::Live)
+    ends.of(group).unwrap_or(Class::Live)
 }
 
 /// The steps that it takes to show the final verdict of a group if it is what the unit is: none of them can be
@@ -164,7 +167,7 @@ pub(super) fn together<const N: usize>(
 }
 
 impl<'v, 'p, const N: usize> Ends<'v, 'p, N> {
-    fn new(view: &'v View<'p, N>, told: &Told, start: Class) -> Self {
+    fn new(view: &'v View<'p, N>, told: &Told, start: Class, groups: Range<usize>) -> Self {
         let tests = view.problem.tests.iter().enumerate();
         let alone = tests
             .filter(|(place, test)| told.is_open(*place) && test.role == Role::Alone)
@@ -174,15 +177,22 @@ impl<'v, 'p, const N: usize> Ends<'v, 'p, N> {
             view,
             good: view.parts(told, true),
             alone,
-            ends: vec![start; view.problem.groups.len()],
+            first: groups.start,
+            ends: vec![start; groups.len()],
         }
+    }
+
+    /// The final verdict of a group, so far.
+    fn of(&self, group: usize) -> Option<Class> {
+        group.checked_sub(self.first).and_then(|place| self.ends.get(place)).copied()
     }
 
     /// Follows groups that have answered alike so far through the open steps from one on.
     fn follow(&mut self, mut groups: Vec<usize>, from: usize, left: &Mask<N>) {
         let worst = self.view.worst(left, self.good);
         for group in &groups {
-            if let Some(end) = self.ends.get_mut(*group)
+            let place = group.checked_sub(self.first);
+            if let Some(end) = place.and_then(|place| self.ends.get_mut(place))
                 && end.is_worse_than(worst)
             {
                 *end = worst;
@@ -191,7 +201,7 @@ impl<'v, 'p, const N: usize> Ends<'v, 'p, N> {
         // A group itself stays whatever is answered: nothing better than its own class can come.
         groups.retain(|group| {
             let own = self.view.class(*group, self.good);
-            self.ends.get(*group).is_some_and(|end| end.is_worse_than(own))
+            self.of(*group).is_some_and(|end| end.is_worse_than(own))
         });
         if groups.is_empty() {
             return;

@@ -12,6 +12,7 @@ mod build;
 mod edges;
 mod ends;
 mod exact;
+mod foreseen;
 mod mask;
 mod metal;
 mod orders;
@@ -29,6 +30,8 @@ use crate::hazard::Class;
 
 pub use beliefs::{Beliefs, cost};
 use ends::can_improve;
+pub use foreseen::Foreseen;
+use foreseen::Outlook;
 pub(super) use metal::is_untraced;
 pub use orders::Order;
 use problem::{Problem, Told};
@@ -95,6 +98,7 @@ pub fn next(
     (treat_as, could_be): (Class, Class),
     beliefs: &Beliefs,
     order: Order,
+    foreseen: &mut Foreseen,
 ) -> Option<Next> {
     if possible.is_conflict() {
         // A conflict is mended by looking again, not by asking more.
@@ -102,8 +106,11 @@ pub fn next(
     }
     let set = &possible.considered;
     let may_better = treat_as != could_be || metal::may_be_traced(findings);
-    let better = may_better.then(|| build::problem(findings, set, judge, beliefs));
-    better.and_then(|problem| in_room(&problem, &mut Choose(order)))
+    if !may_better {
+        return None;
+    }
+    let (problem, outlook) = foreseen.problem(findings, set, judge, beliefs);
+    in_room(problem, &mut Choose { order, outlook })
 }
 
 /// The step that clears the first of some doubts that may still be cleared.
@@ -158,9 +165,12 @@ impl Work for Reaches {
     }
 }
 
-struct Choose(Order);
+struct Choose<'o> {
+    order: Order,
+    outlook: &'o mut Outlook,
+}
 
-impl Work for Choose {
+impl Work for Choose<'_> {
     type Out = Next;
 
     fn on<const N: usize>(&mut self, view: &View<'_, N>) -> Option<Next> {
@@ -169,20 +179,21 @@ impl Work for Choose {
         if !can_improve(view, &told, &left, treat_as) {
             return None;
         }
-        let place = choose_at(view, &told, &weights, &left, self.0)?;
+        let place = choose_at(view, &told, &weights, &left, self.order, self.outlook)?;
         let step = view.problem.tests.get(place)?.step;
         let (classes, rules_out) = view.settles(place, &told, &left);
         Some(Next { step, classes, rules_out, clears: None })
     }
 }
 
-/// What an order asks in a state in which treat as can still improve.
+/// What an order asks in a state in which treat as can still improve; the outlook is that of this state.
 fn choose_at<const N: usize>(
     view: &View<'_, N>,
     told: &Told,
     weights: &[f64],
     left: &mask::Mask<N>,
     order: Order,
+    outlook: &mut Outlook,
 ) -> Option<usize> {
     match order {
         Order::Engine => {
@@ -191,9 +202,9 @@ fn choose_at<const N: usize>(
             // A search that is sure to give up is not begun.
             let searched =
                 (states > FEWEST).then(|| exact::search(view, states, told, weights, left));
-            searched.flatten().or_else(|| edges::choose(view, told, weights, left))
+            searched.flatten().or_else(|| edges::choose(view, told, weights, left, outlook))
         }
-        Order::EdgesOnly => edges::choose(view, told, weights, left),
+        Order::EdgesOnly => edges::choose(view, told, weights, left, outlook),
         Order::Bank => orders::bank(view, told, left),
         Order::Information => orders::information(view, told, weights, left, false),
         Order::InformationPerSecond => orders::information(view, told, weights, left, true),

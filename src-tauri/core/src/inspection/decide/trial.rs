@@ -1,6 +1,7 @@
 //! What an order of asking takes on average, against the least that any could: for measuring the engine.
 
 use super::exact::{Search, expected};
+use super::foreseen::Outlook;
 use super::mask::Mask;
 use super::metal;
 use super::orders::Order;
@@ -129,7 +130,7 @@ impl Work for Expected {
         let (told, weights, _) = view.start();
         let order = self.0;
         let mut policy = |view: &View<'_, N>, told: &Told, weights: &[f64], left: &Mask<N>| {
-            choose_at(view, told, weights, left, order)
+            choose_at(view, told, weights, left, order, &mut Outlook::default())
         };
         Some(expected(view, &told, &weights, &mut policy))
     }

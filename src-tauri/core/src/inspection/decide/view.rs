@@ -1,5 +1,7 @@
 //! What is left of a problem after some outcomes, and what the verdict can still become.
 
+use std::cell::OnceCell;
+
 use super::mask::Mask;
 use super::metal;
 use super::problem::{CANT_TELL, Problem, Role, Told};
@@ -10,6 +12,9 @@ pub(super) const GOOD: u8 = 0;
 /// Outcomes of a reading.
 pub(super) const LOAD: u8 = 1;
 pub(super) const OPEN: u8 = 2;
+
+/// The ways in which the four values of parts can have turned out well.
+const GOODS: usize = 1 << 4;
 
 /// Whether not all are the same.
 fn differs<'a>(mut chances: impl Iterator<Item = &'a &'static [f64]>) -> bool {
@@ -29,7 +34,8 @@ pub(crate) struct View<'a, const N: usize> {
     proven_rows: Vec<Vec<Mask<N>>>,
     kinds: Vec<Mask<N>>,
     path: Mask<N>,
-    classes: Vec<Mask<N>>,
+    /// The groups of each class, by which values turned out well; worked out when first asked for.
+    classes: [OnceCell<Vec<Mask<N>>>; GOODS],
     values: bool,
     /// The step that traces the metal found.
     tracing: Option<usize>,
@@ -53,16 +59,12 @@ impl<'a, const N: usize> View<'a, N> {
         };
         let mut kinds = vec![Mask::EMPTY; 16];
         let mut path = Mask::EMPTY;
-        let mut classes = vec![Mask::EMPTY; Class::ALL.len()];
         for (place, group) in problem.groups.iter().enumerate() {
             if let Some(kind) = kinds.get_mut(usize::from(group.kind)) {
                 kind.insert(place);
             }
             if group.has_path {
                 path.insert(place);
-            }
-            if let Some(row) = classes.get_mut(group.class as usize) {
-                row.insert(place);
             }
         }
         Self {
@@ -76,7 +78,7 @@ impl<'a, const N: usize> View<'a, N> {
                 .collect(),
             kinds,
             path,
-            classes,
+            classes: [const { OnceCell::new() }; GOODS],
             values: problem.tests.iter().any(|test| matches!(test.role, Role::Value(_))),
             tracing: problem.tests.iter().position(|test| test.role == TRACING),
         }
@@ -106,7 +108,7 @@ impl<'a, const N: usize> View<'a, N> {
     }
 
     fn count_classes(&self, left: &Mask<N>) -> usize {
-        self.classes.iter().filter(|row| row.meets(left)).count()
+        self.classes(0).iter().filter(|row| row.meets(left)).count()
     }
 
     /// The groups that outcomes leave; where metal is not traced yet, with those that it leaves if it is joined
@@ -198,18 +200,23 @@ impl<'a, const N: usize> View<'a, N> {
 
     /// The worst class among groups whose parts among `good` turned out well.
     pub(super) fn worst(&self, left: &Mask<N>, good: u8) -> Class {
-        if !self.values {
-            let worst = Class::ALL.iter().zip(&self.classes).find(|(_, row)| row.meets(left));
-            return worst.map_or(Class::NoLine, |(class, _)| *class);
-        }
-        let mut worst = Class::NoLine;
-        for group in left.iter() {
-            worst = worst.worse(self.class(group, good));
-            if worst == Class::Live {
-                break;
+        let rows = self.classes(if self.values { good } else { 0 });
+        let worst = Class::ALL.iter().zip(rows).find(|(_, row)| row.meets(left));
+        worst.map_or(Class::NoLine, |(class, _)| *class)
+    }
+
+    /// The groups of each class, worst first, if the parts among `good` turned out well.
+    fn classes(&self, good: u8) -> &[Mask<N>] {
+        let rows = || {
+            let mut rows = vec![Mask::EMPTY; Class::ALL.len()];
+            for group in 0..self.problem.groups.len() {
+                if let Some(row) = rows.get_mut(self.class(group, good) as usize) {
+                    row.insert(group);
+                }
             }
-        }
-        worst
+            rows
+        };
+        self.classes.get(usize::from(good)).map_or(&[], |known| known.get_or_init(rows))
     }
 
     /// The class of a group whose parts among `good` were read and turned out well.
