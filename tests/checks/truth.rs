@@ -26,6 +26,7 @@ struct Counts {
     unusual: usize,
     untraced: usize,
     second_path: usize,
+    second_path_allowed: usize,
     by_class: BTreeMap<Class, usize>,
     first: Option<String>,
 }
@@ -38,6 +39,7 @@ impl Counts {
         self.unusual += other.unusual;
         self.untraced += other.untraced;
         self.second_path += other.second_path;
+        self.second_path_allowed += other.second_path_allowed;
         for (class, count) in other.by_class {
             *self.by_class.entry(class).or_default() += count;
         }
@@ -59,7 +61,15 @@ impl Counts {
             self.conflicts += 1;
             return;
         };
-        self.second_path += usize::from(second.is_worse_than(acted_on.worse(truth)));
+        // An arrangement has one reach; where a second is worse the class does not say so, but nobody may plug it in.
+        if second.is_worse_than(acted_on.worse(truth)) {
+            self.second_path += 1;
+            let verdict = assess(&findings, &mut judge);
+            if permits(&findings, &verdict) || verdict.basis_in_words() == Basis::Shown {
+                self.second_path_allowed += 1;
+                self.first.get_or_insert(format!("seed {seed}: a second reach is worse\n{file}"));
+            }
+        }
         if !truth.is_worse_than(acted_on) {
             return;
         }
@@ -111,6 +121,7 @@ fn no_truthful_story_makes_a_unit_look_better_than_it_is() {
     assert_eq!(counts.told as u64, units);
     assert_eq!(counts.conflicts, 0, "a true story contradicts itself");
     assert!(counts.too_kind == 0, "{:?}", counts.first);
+    assert!(counts.second_path_allowed == 0, "{:?}", counts.first);
     // 0.04 % when the check was written.
     assert!((counts.untraced as f64) < 0.001 * units as f64 + 1.0, "{} untraced", counts.untraced);
     // One in two thousand has such a part in a place where its figure settles the class.

@@ -211,6 +211,19 @@ impl Arrangement {
         self.isolation.is_line_on_chassis() && self.line.is_some_and(|line| line.cord.is_earthed())
     }
 
+    /// The same with the switch that lifts its earth in the other position, where that puts the supply on the earth
+    /// conductor; nothing for any other arrangement.
+    pub fn with_lift_closed(&self) -> Option<Self> {
+        let line = self.line?;
+        let cord = match line.cord {
+            Cord::ThreePinUnearthed => Cord::ThreePinEarthed,
+            Cord::ThreePinReversibleUnearthed => Cord::ThreePinReversibleEarthed,
+            _ => return None,
+        };
+        let closed = Self { line: Some(LineSide { cord, ..line }), ..*self };
+        self.isolation.is_line_on_chassis().then_some(closed)
+    }
+
     /// Why this combination cannot exist, as the id of the factor that is wrong; nothing if it can.
     pub fn contradiction(&self) -> Option<&'static str> {
         let line = self.line?;

@@ -1,5 +1,6 @@
 //! What speaks against a kind class though nothing that was answered does: it is said, and holds power back.
 
+use crate::arrangement::{Probe, ReadingId};
 use crate::hazard::Class;
 
 use super::bank::Question;
@@ -7,7 +8,6 @@ use super::conflict::Possible;
 use super::evidence;
 use super::findings::{Answer, Findings, Reading};
 use super::judge::Judge;
-use super::overlay::is_earthed_when_not_lifted;
 use super::reach;
 
 /// What a kind class leaves open.
@@ -25,6 +25,10 @@ pub enum Doubt {
     PlateNamesLine,
     /// Nobody knows whether a switch lifts the earth; where one does, it can put the supply on the earth wire.
     EarthLift,
+    /// An earth wire is on the chassis, but nobody has seen a plug whose earth pin it could go to.
+    EarthPinUnseen,
+    /// Beside the bare metal an aerial or earth terminal can be touched, and that is worse than the metal.
+    AerialBeside,
 }
 
 impl Doubt {
@@ -42,11 +46,14 @@ impl Doubt {
             return Self::of_no_line(findings).into_iter().collect();
         }
         let lift = findings.known(Question::EarthLift).is_none()
-            && possible.considered.iter().any(|(_, a)| is_earthed_when_not_lifted(a));
-        [(hides_worse(findings, judge, treat_as), Self::UntracedMetal), (lift, Self::EarthLift)]
-            .into_iter()
-            .filter_map(|(holds, doubt)| holds.then_some(doubt))
-            .collect()
+            && possible.considered.iter().any(|(_, a)| a.with_lift_closed().is_some());
+        let doubts = [
+            (hides_worse(findings, judge, treat_as), Self::UntracedMetal),
+            (lift, Self::EarthLift),
+            (is_earth_pin_unseen(findings), Self::EarthPinUnseen),
+            (is_worse_at_the_aerial(findings, judge, treat_as), Self::AerialBeside),
+        ];
+        doubts.into_iter().filter_map(|(holds, doubt)| holds.then_some(doubt)).collect()
     }
 
     /// A single answer makes a unit one without a line side: whatever else speaks of one is heard, and of a unit
@@ -73,9 +80,13 @@ impl Doubt {
     pub const fn cleared_by(self) -> Question {
         match self {
             Self::UntracedMetal => Question::MetalJoined,
-            Self::CordNotRuledOut | Self::LineSideFound | Self::PlateNamesLine => Question::Plug,
+            Self::CordNotRuledOut
+            | Self::LineSideFound
+            | Self::PlateNamesLine
+            | Self::EarthPinUnseen => Question::Plug,
             Self::PlateUnread => Question::RatingPlate,
             Self::EarthLift => Question::EarthLift,
+            Self::AerialBeside => Question::Terminals,
         }
     }
 }
@@ -119,6 +130,33 @@ fn hides_worse(findings: &Findings, judge: &mut Judge, treat_as: Class) -> bool 
     findings.known(Question::MetalJoined).is_none()
         && reach::is_metal_found(findings)
         && Question::MetalJoined.entry().answers.iter().any(&mut worse)
+}
+
+/// Whether an earth wire counts as going to a pin that nobody has seen: the plug is gone, unseen or of a supply.
+fn is_earth_pin_unseen(findings: &Findings) -> bool {
+    let seen = ["three_pins", "three_pins_reversible"];
+    findings.says(Question::EarthWire, "on_chassis")
+        && !seen.iter().any(|plug| findings.says(Question::Plug, plug))
+}
+
+/// Whether an aerial terminal beside bare metal is worse to touch than the metal. An arrangement has one reach, which
+/// the metal gives; the terminal is judged as if there were none.
+fn is_worse_at_the_aerial(findings: &Findings, judge: &mut Judge, treat_as: Class) -> bool {
+    findings.says(Question::Terminals, "aerial_or_earth")
+        && reach::is_metal_found(findings)
+        && judge.worst_over(&evidence::possible(&at_the_aerial(findings))).is_worse_than(treat_as)
+}
+
+/// The findings as they would be if an aerial terminal were all that can be touched.
+fn at_the_aerial(findings: &Findings) -> Findings {
+    let mut aerial = findings.clone();
+    aerial.answers.insert(Question::BareMetal, Answer::Several(["none_anywhere"].into()));
+    aerial.answers.insert(Question::Terminals, Answer::Several(["aerial_or_earth"].into()));
+    aerial.answers.insert(Question::Back, Answer::One("fitted"));
+    aerial.answers.remove(&Question::MetalJoined);
+    let on_metal = |id: &ReadingId| id.probes().is_some_and(|(_, place)| place == Probe::Part);
+    aerial.readings.retain(|id, _| !on_metal(id));
+    aerial
 }
 
 /// The findings, with the metal found traced.

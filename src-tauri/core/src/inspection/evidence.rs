@@ -25,12 +25,6 @@ pub fn stays(question: Question, answer: &str, arrangement: &Arrangement) -> boo
         Question::Transformer => transformer(answer, isolation),
         Question::CommonToChassis => common_to_chassis(answer, isolation),
         Question::CommonLeg => common_leg(answer, arrangement),
-        // Lifted it counts as not earthed; where its other position puts the line on earth, that counts.
-        Question::EarthLift => {
-            answer != "present"
-                || arrangement.is_line_on_earth()
-                || arrangement.line.is_none_or(|line| !line.cord.is_earthed())
-        }
         _ => arrangement.line.is_none_or(|line| factor(question, answer, &line, isolation)),
     }
 }
@@ -104,6 +98,8 @@ fn factor(question: Question, answer: &str, line: &LineSide, isolation: Isolatio
                 || (line.line_capacitor_class == LineCapacitorClass::ClassY)
                     == (answer == "class_y")
         }
+        // Lifted it counts as not earthed; what its other position does, the judge adds.
+        Question::EarthLift => answer != "present" || !line.cord.is_earthed(),
         Question::EarthWire => line.cord.is_earthed() == (answer == "on_chassis"),
         _ => true,
     }

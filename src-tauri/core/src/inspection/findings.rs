@@ -183,6 +183,11 @@ impl Findings {
         self.known(question).is_some_and(|answer| answer.says(id))
     }
 
+    /// Whether a switch lifts the earth: the cord counts as not earthed, and its other position as well.
+    pub fn has_earth_lift(&self) -> bool {
+        self.says(Question::EarthLift, "present")
+    }
+
     /// Whether a question may be asked at this access and has not been.
     pub fn may_ask(&self, question: Question) -> bool {
         let given = question.entry().access.iter().any(|access| self.access.contains(access));

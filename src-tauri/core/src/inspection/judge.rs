@@ -6,7 +6,7 @@
 use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::arrangement::{
-    Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, all, twin,
+    Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, all, find, twin,
 };
 use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Way, Worst};
 use crate::supply::Supply;
@@ -18,6 +18,8 @@ use super::set::ArrangementSet;
 #[derive(Clone, Debug)]
 pub struct Judge {
     supply: Supply,
+    /// A switch lifts the earth: whatever it puts on the earth conductor when it is closed counts.
+    lifts: bool,
     parts: Parts,
     parts_as_read: Parts,
     screen: Screen,
@@ -43,6 +45,7 @@ impl Judge {
         let parts_as_read = findings.as_read(&parts);
         Self {
             supply,
+            lifts: findings.has_earth_lift(),
             parts,
             parts_as_read,
             screen: Screen::new(&supply, parts),
@@ -73,6 +76,7 @@ impl Judge {
         if !self.fits(findings) {
             *self = self.turned_to(findings);
         }
+        self.lifts = findings.has_earth_lift();
     }
 
     /// A judge for these findings that knows what this one knows of arrangements that they change nothing of.
@@ -95,24 +99,41 @@ impl Judge {
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
     pub fn worst_class(&mut self, id: ArrangementId) -> Class {
+        if self.is_live_by_lift(id) {
+            return Class::Live;
+        }
         remembered(&mut self.worst, twin(id), || self.screen.worst_class(id))
     }
 
     /// The best class it can have: best end of its values, nominal voltage.
     pub fn best_class(&mut self, id: ArrangementId) -> Class {
+        if self.is_live_by_lift(id) {
+            return Class::Live;
+        }
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
         remembered(&mut self.best, twin(id), || screen.best_class(id, Level::Nominal))
     }
 
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
+        if self.is_live_by_lift(id) {
+            return Class::Live;
+        }
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
         remembered(&mut self.if_read, twin(id), || screen.best_class(id, Level::Highest))
     }
 
     /// The class it has with usual values at the nominal voltage, for what is likely.
     pub fn usual_class(&mut self, id: ArrangementId) -> Class {
+        if self.is_live_by_lift(id) {
+            return Class::Live;
+        }
         remembered(&mut self.usual, twin(id), || self.usual_screen.best_class(id, Level::Nominal))
+    }
+
+    /// Whether closing its earth lift puts the supply on the earth conductor, which is live by definition.
+    fn is_live_by_lift(&self, id: ArrangementId) -> bool {
+        self.lifts && all().get(usize::from(id.0)).is_some_and(|a| a.with_lift_closed().is_some())
     }
 
     /// The worst class over a set.
@@ -129,6 +150,13 @@ impl Judge {
 
     /// The worst class over a set by other findings' values, without turning to them.
     pub fn worst_over_by(&mut self, findings: &Findings, set: &ArrangementSet) -> Class {
+        let lifts = std::mem::replace(&mut self.lifts, findings.has_earth_lift());
+        let worst = self.worst_over_by_values(findings, set);
+        self.lifts = lifts;
+        worst
+    }
+
+    fn worst_over_by_values(&mut self, findings: &Findings, set: &ArrangementSet) -> Class {
         if self.fits(findings) {
             return self.worst_over(set);
         }
@@ -140,7 +168,8 @@ impl Judge {
         let mut judged = FxHashMap::default();
         let mut worst = Class::NoLine;
         for (id, arrangement) in set.iter() {
-            worst = worst.worse(if self.parts.agree_on(&parts, arrangement) {
+            let by_lift = self.is_live_by_lift(id);
+            worst = worst.worse(if by_lift || self.parts.agree_on(&parts, arrangement) {
                 self.worst_class(id)
             } else {
                 *judged.entry(twin(id)).or_insert_with_key(|id| screen.worst_class(*id))
@@ -181,6 +210,7 @@ impl Judge {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
             }
+            let (id, arrangement) = self.with_lift(id, arrangement);
             // As found and live already: only a larger current would be worse.
             if class == Class::Live
                 && let (Some((_, worst)), Some(line)) = (worst, arrangement.line)
@@ -194,6 +224,22 @@ impl Judge {
             }
         }
         worst
+    }
+
+    /// What an arrangement is when its earth lift is closed, where that is the worse position.
+    fn with_lift<'a>(
+        &self,
+        id: ArrangementId,
+        arrangement: &'a Arrangement,
+    ) -> (ArrangementId, &'a Arrangement)
+    where
+        'static: 'a,
+    {
+        let closed = arrangement.with_lift_closed().filter(|_| self.lifts);
+        let closed = closed.and_then(|closed| find(&closed));
+        let of =
+            |id: ArrangementId| all().get(usize::from(id.0)).map(|arrangement| (id, arrangement));
+        closed.and_then(of).unwrap_or((id, arrangement))
     }
 
     fn worst_case_of(&mut self, id: ArrangementId, arrangement: &Arrangement) -> Worst {

@@ -2,7 +2,7 @@
 
 use std::sync::LazyLock;
 
-use crate::arrangement::{Arrangement, Cord};
+use crate::arrangement::Arrangement;
 use crate::body::STARTLE_MA;
 use crate::fields::id_enum;
 use crate::figure::{Figure, Mark, Source};
@@ -99,9 +99,8 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
     match id {
         OverlayId::LiveInside => judge.is_live_inside(set),
         OverlayId::LineOnEarth => {
-            // An earth lift counts as lifted; its other position puts the line on earth.
-            let lifts = says(Question::EarthLift, "present");
-            some(&|a| a.is_line_on_earth() || (lifts && is_earthed_when_not_lifted(a)))
+            let lifts = findings.has_earth_lift();
+            some(&|a| a.is_line_on_earth() || (lifts && a.with_lift_closed().is_some()))
         }
         OverlayId::ProveOutlet => some(&|a| a.line.is_some_and(|line| line.cord.is_earthed())),
         // Needs the current itself; worked out by the caller.
@@ -132,13 +131,6 @@ fn holds(id: OverlayId, findings: &Findings, set: &ArrangementSet, judge: &mut J
         // What is rated for a battery says nothing of the wall.
         OverlayId::WrongSupply => some(&|a| a.line.is_some()) && is_wrong_supply(findings),
     }
-}
-
-pub(super) fn is_earthed_when_not_lifted(arrangement: &Arrangement) -> bool {
-    let three_pins =
-        |cord| matches!(cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
-    arrangement.isolation.is_line_on_chassis()
-        && arrangement.line.is_some_and(|line| three_pins(line.cord))
 }
 
 /// How far rated volts may be from the supply's, as a share.

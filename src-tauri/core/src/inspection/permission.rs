@@ -75,6 +75,8 @@ fn doubtful(doubt: Doubt) -> Message {
         Doubt::PlateUnread => "permission-doubt-plate-unread",
         Doubt::PlateNamesLine => "permission-doubt-plate",
         Doubt::EarthLift => "permission-doubt-lift",
+        Doubt::EarthPinUnseen => "permission-doubt-pin",
+        Doubt::AerialBeside => "permission-doubt-aerial",
     })
 }
 

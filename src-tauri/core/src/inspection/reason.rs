@@ -73,7 +73,12 @@ fn without_line(findings: &Findings, verdict: &Verdict) -> &'static str {
         Doubt::LineSideFound => "reason-no_line-found",
         Doubt::PlateNamesLine => "reason-no_line-plate",
         Doubt::PlateUnread => "reason-no_line-plate-unread",
-        Doubt::CordNotRuledOut | Doubt::UntracedMetal | Doubt::EarthLift => "reason-no_line-cord",
+        // Of a unit without a line side only the first is ever doubted.
+        Doubt::CordNotRuledOut
+        | Doubt::UntracedMetal
+        | Doubt::EarthLift
+        | Doubt::EarthPinUnseen
+        | Doubt::AerialBeside => "reason-no_line-cord",
     });
     if let Some(doubt) = doubt {
         doubt
@@ -230,6 +235,9 @@ fn clears(doubt: Doubt) -> &'static str {
         Doubt::CordNotRuledOut | Doubt::LineSideFound | Doubt::PlateNamesLine => "next-reason-cord",
         Doubt::PlateUnread => "next-reason-plate",
         Doubt::EarthLift => "next-reason-lift",
+        Doubt::EarthPinUnseen => "next-reason-pin",
+        // Never asked for: the terminals have been looked at.
+        Doubt::AerialBeside => "next-reason-metal",
     }
 }
 
@@ -244,6 +252,8 @@ fn stop_id(verdict: &Verdict) -> &'static str {
             Doubt::PlateUnread => "nothing-left-plate-unread",
             Doubt::PlateNamesLine => "nothing-left-plate",
             Doubt::EarthLift => "nothing-left-lift",
+            Doubt::EarthPinUnseen => "nothing-left-pin",
+            Doubt::AerialBeside => "nothing-left-aerial",
         }
     } else if verdict.treat_as == verdict.could_be {
         "nothing-left-shown"

@@ -8,11 +8,14 @@ use super::super::evidence::left_by;
 use super::super::findings::{Answer, Findings};
 use super::super::reach;
 use super::super::set::ArrangementSet;
-use crate::arrangement::{ArrangementId, COUNT};
+use crate::arrangement::{Arrangement, ArrangementId, COUNT};
 
 /// What a true answer that leaves more than another is taken to weigh beside it: inspectors name what
 /// says the most (assumption; orders the questions only).
 const LESS_SHARP: f64 = 0.05;
+
+static LINE_ON_EARTH: LazyLock<ArrangementSet> =
+    LazyLock::new(|| ArrangementSet::of(Arrangement::is_line_on_earth));
 
 /// The answers of one question for every arrangement, one bit for each answer.
 #[derive(Default)]
@@ -30,8 +33,16 @@ impl Answers {
             return Self::default();
         }
         let answers = question.entry().answers.iter();
-        let sets: Vec<&ArrangementSet> =
-            answers.filter_map(|answer| left_by(question, answer)).collect();
+        // What closing a lift does is added by the judge; while nobody has answered, the sets that it puts on the
+        // earth conductor stand for it.
+        let wide = |answer: &&'static str| {
+            let mut set = left_by(question, answer)?.clone();
+            if question == Question::EarthLift {
+                set.add(&LINE_ON_EARTH);
+            }
+            Some(set)
+        };
+        let sets: Vec<ArrangementSet> = answers.filter_map(wide).collect();
         let every = || (0u16..).map(ArrangementId).take(COUNT);
         let bits = |holds: &dyn Fn(&ArrangementSet) -> bool| {
             let places = sets.iter().enumerate();
@@ -40,7 +51,8 @@ impl Answers {
         };
         let sharpest = |id: ArrangementId| {
             let sharper = |set: &ArrangementSet| {
-                sets.iter().any(|other| other.contains(id) && *other != set && other.is_within(set))
+                sets.iter()
+                    .any(|other| other.contains(id) && *other != *set && other.is_within(set))
             };
             bits(&|set| set.contains(id) && !sharper(set))
         };

@@ -205,7 +205,7 @@ impl<'a> Sheet<'a> {
         self.readings.iter().any(below)
             || arrangement.line.is_some_and(|line| {
                 !self.joined_clashes(arrangement.isolation, &line).is_empty()
-                    || !self.bond_clashes(&line).is_empty()
+                    || !self.bond_clashes(arrangement, &line).is_empty()
             })
     }
 
@@ -221,7 +221,7 @@ impl<'a> Sheet<'a> {
         }
         if let Some(line) = arrangement.line {
             clashes.extend(self.joined_clashes(arrangement.isolation, &line));
-            clashes.extend(self.bond_clashes(&line));
+            clashes.extend(self.bond_clashes(arrangement, &line));
         }
         clashes
     }
@@ -314,19 +314,24 @@ impl<'a> Sheet<'a> {
     }
 
     /// What clashes with the bond to the earth pin. A lift switch could stand either way, so only where
-    /// there is none does a reading settle it.
-    fn bond_clashes(&self, line: &LineSide) -> Vec<Clash> {
+    /// there is none does a reading settle it; but no bond is there to count on by either: a cord that is lifted
+    /// counts as not earthed. What a closed lift puts on the earth conductor stays for as long as there may be one.
+    fn bond_clashes(&self, arrangement: &Arrangement, line: &LineSide) -> Vec<Clash> {
         let unbonded =
             matches!(line.cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
-        let clash =
+        let by_lift =
             |id: ReadingId| vec![Finding::Reading(id), Finding::Answer(Question::EarthLift)];
+        let kind = line.cord.is_earthed() && !arrangement.is_line_on_earth();
         let clashes = |(id, read): &(ReadingId, Spread)| {
             let (pin, place) = id.probes()?;
             let reads_bond = pin == Probe::EarthPin && read.high <= BOND_SOUND.value;
             let reads_none =
                 pin == Probe::EarthPin && place == Probe::Chassis && read.low > BOND_MOST.value;
             let is_so = (unbonded && reads_bond) || (line.cord.is_earthed() && reads_none);
-            (is_so && self.grounds.lift_absent).then(|| clash(*id))
+            if kind && reads_none {
+                return Some(vec![Finding::Reading(*id)]);
+            }
+            (is_so && self.grounds.lift_absent).then(|| by_lift(*id))
         };
         self.readings.iter().filter_map(clashes).collect()
     }

@@ -4,6 +4,7 @@
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
+use super::super::findings::Meter;
 use super::least::{alike, least};
 use super::{Way, most_when_tied, way_of};
 use crate::arrangement::{
@@ -77,11 +78,12 @@ fn outcome_of(range: Spread) -> Outcome {
     }
 }
 
-const fn ohms(outcome: Outcome) -> f64 {
+/// The least and the most that a reading with this outcome may be, Ω.
+fn ohms(outcome: Outcome) -> (f64, f64) {
     match outcome {
-        Outcome::Wire => JOINT.value,
-        Outcome::Load => STRING.value,
-        Outcome::Open => f64::INFINITY,
+        Outcome::Wire => (JOINT.value, JOINT.value),
+        Outcome::Load => (STRING.value, STRING.value),
+        Outcome::Open => (Meter::default().max_ohms, f64::INFINITY),
     }
 }
 
@@ -101,9 +103,10 @@ fn all_stays(reading: ReadingId, given: Given, proven: bool) -> Vec<u16> {
     let most = if proven { most_when_tied(STRING.value) } else { HashMap::new() };
     let of = |(arrangement, least): (&Arrangement, &f64)| {
         let fits = |outcome: Outcome| {
-            let ohms = ohms(outcome);
-            let above = |most: &f64| ohms > *most;
-            *least <= ohms
+            // "OL" is anything from the meter's range on.
+            let (low, high) = ohms(outcome);
+            let above = |most: &f64| low > *most;
+            *least <= high
                 && !way(reading, arrangement).and_then(|way| most.get(&way)).is_some_and(above)
                 && (!given.lift_absent || bond_fits(reading, arrangement, outcome))
         };
@@ -124,11 +127,40 @@ fn bond_fits(reading: ReadingId, arrangement: &Arrangement, outcome: Outcome) ->
         return true;
     };
     let unbonded = matches!(line.cord, Cord::ThreePinUnearthed | Cord::ThreePinReversibleUnearthed);
-    let no_bond = ohms(outcome) > BOND_MOST.value && place == Probe::Chassis;
+    let no_bond = ohms(outcome).0 > BOND_MOST.value && place == Probe::Chassis;
     !(unbonded && outcome == Outcome::Wire || line.cord.is_earthed() && no_bond)
 }
 
 /// Whether a path that comes and goes with the switch can be true of an arrangement.
 pub fn has_path(arrangement: &Arrangement) -> bool {
     arrangement.line.is_none_or(|line| line.switch_leg != SwitchLeg::None)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Given, OUTCOMES, expected, has_path, stays};
+    use crate::arrangement::{ReadingId, all};
+
+    #[test]
+    fn what_an_arrangement_is_expected_to_read_does_not_rule_it_out() {
+        let mut seen = [0; OUTCOMES.len()];
+        for reading in ReadingId::ohmmeter() {
+            for variant in 0..8 {
+                let [no_motor, lift_absent, proven] = [1, 2, 4].map(|bit| variant & bit != 0);
+                let stays = stays(reading, Given { no_motor, lift_absent }, proven);
+                for ((arrangement, gives), stays) in all().iter().zip(expected(reading)).zip(stays)
+                {
+                    // Where no path comes and goes with the switch none is ever proven.
+                    if proven && !has_path(arrangement) {
+                        continue;
+                    }
+                    assert_eq!(gives & !stays, 0, "{reading:?} {variant} {arrangement:?}");
+                    for (outcome, seen) in seen.iter_mut().enumerate() {
+                        *seen += usize::from(gives >> outcome & 1 == 1);
+                    }
+                }
+            }
+        }
+        assert!(seen.iter().all(|count| *count > 1000), "{seen:?}");
+    }
 }
