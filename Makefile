@@ -18,7 +18,7 @@ APP := -p coldchassis-app -p coldchassis-app-tests
 UI_MODULES := ui/node_modules/.package-lock.json
 BROWSER_MODULES := tests/browser/node_modules/.package-lock.json
 
-.PHONY: help run demo test test-core test-ui test-app test-browser truth metered decisions strings bench pace goldens format
+.PHONY: help run demo test test-core test-ui test-app test-browser truth metered remedies decisions strings bench pace goldens format
 
 help: ## list the targets
 	@grep -hE '^[a-z-]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /\t/' | expand -t 14
@@ -70,6 +70,9 @@ truth: setup-test ## a million physical units against the evidence logic (about 
 metered: setup-test ## 20,000 measured physical units against the evidence of readings (about two minutes)
 	COLDCHASSIS_METERED=20000 cargo test --package coldchassis-tests --test readings -- --nocapture
 
+remedies: setup-test ## the best repair of all 6,945 arrangements against trying every sequence (about a minute)
+	COLDCHASSIS_REMEDIES=all cargo test --release --package coldchassis-tests --test remedies -- --nocapture
+
 decisions: setup-test ## the engine against the optimum, other orders and wrong answers, in large numbers (an hour or more)
 	COLDCHASSIS_SUB_PROBLEMS=500 COLDCHASSIS_GUIDED=20000 COLDCHASSIS_SLIPS=100000 COLDCHASSIS_SIMULATED=500 \
 	  COLDCHASSIS_LEAST=500 \
@@ -83,6 +86,7 @@ bench: setup-bench ## print how fast the core is, with the ratio to ngspice and 
 	cargo bench --package coldchassis-tests --bench speed
 	cargo bench --package coldchassis-tests --bench heaters
 	cargo bench --package coldchassis-tests --bench readings
+	cargo bench --package coldchassis-tests --bench remedies
 	cargo bench --package coldchassis-tests --bench photo
 
 pace: setup-bench screens ## print how fast the app starts and goes from question to question

@@ -3,9 +3,9 @@
 //! They run beside the thread of the window, so that it stays quick while a record is written.
 
 use coldchassis_core::workbench::{
-    ChargeView, ChartView, CircuitView, GridView, HeaterView, InspectionView, InsulationView,
-    MeasureView, NewUnit, PresetView, QuestionView, ReadingsView, TouchTestView, TubeHit, TubeRead,
-    UnitView, presets, take_in,
+    ChargeView, ChartView, CircuitView, FeedsView, GridView, HeaterView, InspectionView,
+    InsulationView, MeasureView, NewUnit, PresetView, ProofView, QuestionView, ReadingsView,
+    RemediesView, RepairView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -42,6 +42,15 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         grid,
         chart,
         circuit,
+        remedies,
+        remedy_stack,
+        circuit_repaired,
+        choose_remedies,
+        proof,
+        enter_proof,
+        mark_ready,
+        feeds,
+        set_feed,
         set_live_test,
         withdraw,
         set_access,
@@ -179,6 +188,61 @@ fn chart(desk: Desked<'_>, inspection: Uuid) -> Answer<ChartView> {
 #[command(async)]
 fn circuit(desk: Desked<'_>, inspection: Uuid, at: Value) -> Answer<Option<CircuitView>> {
     desk.with(|bench| bench.circuit(inspection, at))
+}
+
+#[command(async)]
+fn remedies(desk: Desked<'_>, inspection: Uuid) -> Answer<RemediesView> {
+    desk.with(|bench| bench.remedies(inspection))
+}
+
+#[command(async)]
+fn remedy_stack(desk: Desked<'_>, inspection: Uuid, stack: Value) -> Answer<RepairView> {
+    desk.with(|bench| bench.remedy_stack(inspection, stack))
+}
+
+#[command(async)]
+fn circuit_repaired(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    stack: Value,
+    at: Value,
+) -> Answer<Option<CircuitView>> {
+    desk.with(|bench| bench.circuit_repaired(inspection, stack, at))
+}
+
+#[command(async)]
+fn choose_remedies(desk: Desked<'_>, inspection: Uuid, stack: Value) -> Answer<InspectionView> {
+    desk.with(|bench| bench.choose_remedies(inspection, stack))
+}
+
+#[command(async)]
+fn proof(desk: Desked<'_>, inspection: Uuid) -> Answer<ProofView> {
+    desk.with(|bench| bench.proof(inspection))
+}
+
+#[command(async)]
+fn enter_proof(
+    desk: Desked<'_>,
+    inspection: Uuid,
+    line: String,
+    entry: Value,
+) -> Answer<InspectionView> {
+    desk.with(|bench| bench.enter_proof(inspection, &line, entry))
+}
+
+#[command(async)]
+fn mark_ready(desk: Desked<'_>, inspection: Uuid, ready: bool) -> Answer<InspectionView> {
+    desk.with(|bench| bench.mark_ready(inspection, ready))
+}
+
+#[command(async)]
+fn feeds(desk: Desked<'_>, inspection: Uuid) -> Answer<FeedsView> {
+    desk.with(|bench| bench.feeds(inspection))
+}
+
+#[command(async)]
+fn set_feed(desk: Desked<'_>, inspection: Uuid, feed: Value) -> Answer<InspectionView> {
+    desk.with(|bench| bench.set_feed(inspection, feed))
 }
 
 #[command(async)]

@@ -127,7 +127,7 @@ fn a_line_capacitor_on_the_way_carries_most_of_the_current() {
             line: Some(LineSide { line_capacitor: LineCapacitor::None, ..line }),
             ..*arrangement
         };
-        for state in states(arrangement) {
+        for state in states(arrangement, supply.feed) {
             let Some(way) = exposures.way(arrangement, state, FaultSet::NONE) else { continue };
             let by = [Part::NearCapacitor, Part::FarCapacitor];
             if !way.parts.iter().any(|part| by.contains(part)) || way.outcome.milliamperes() < 0.5 {

@@ -24,6 +24,8 @@ mod program;
 mod records;
 #[path = "command_line/refused.rs"]
 mod refused;
+#[path = "command_line/remedies.rs"]
+mod remedies;
 #[path = "command_line/rows.rs"]
 mod rows;
 #[path = "command_line/spoken_out.rs"]

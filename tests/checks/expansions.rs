@@ -12,7 +12,10 @@ use coldchassis_core::inspection::{
     TouchPosition, Trap, ValueId,
 };
 use coldchassis_core::photo::Hint;
-use coldchassis_core::supply::PRESETS;
+use coldchassis_core::remedy::{
+    Blind, Device, Modification, PartKind, ProofLine, ProofMark, Refusal, Who,
+};
+use coldchassis_core::supply::{Feed, PRESETS};
 use coldchassis_core::workbench::CellLevel;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
@@ -53,10 +56,33 @@ pub fn expansions() -> Vec<Expansion> {
         bench_tests(),
         chart(),
         photos(),
+        repairs(),
     ]
     .into_iter()
     .flatten()
     .collect()
+}
+
+/// What repairs change.
+fn repairs() -> Vec<Expansion> {
+    vec![
+        of("remedy-{}", Modification::IDS),
+        of("remedy-{}-does", Modification::IDS),
+        of("remedy-{}-not", Modification::IDS),
+        of("refusal-{}", Refusal::IDS),
+        of("device-{}", Device::IDS),
+        of("blind-{}", Blind::IDS),
+        of("feed-{}", Feed::IDS),
+        of("feed-{}-tell", Feed::IDS),
+        of("part-need-{}", PartKind::IDS),
+        of("proof-{}", ProofLine::IDS),
+        of("proof-{}-how", ProofLine::IDS),
+        of("proof-{}-caution", ProofLine::IDS),
+        of("proof-who-{}", Who::IDS),
+        of("proof-mark-{}", ProofMark::IDS),
+        of("source-{}", &["appliance_testing", "ul_101", "typical_values"]),
+        of("source-mark-{}", &["verified", "memory", "common", "computed", "assumption"]),
+    ]
 }
 
 /// What speaks for taking a photo again.

@@ -11,9 +11,10 @@ use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
     AnswerView, AssessView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
-    FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView, MeasureView,
-    NewUnit, PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag,
-    TouchTestView, TubeHit, TubeRead, UnitView, WorstStateView,
+    FeedsView, FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView,
+    MeasureView, NewUnit, PresetView, Problem, ProofView, QuestionView, ReadingsView,
+    RemediesFigures, RemediesView, RepairView, RestsOnView, RowView, StateView, Tag, TouchTestView,
+    TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
 use ts_rs::{Config, TS};
@@ -57,7 +58,12 @@ fn generate(folder: &Path) {
         QuestionView,
         ChargeView,
         InsulationView,
+        FeedsView,
         GridView,
+        ProofView,
+        RemediesFigures,
+        RemediesView,
+        RepairView,
         ChartView,
         CircuitView,
         MeasureView,

@@ -20,6 +20,8 @@ mod pace;
 mod permission;
 #[path = "workbench/refusals.rs"]
 mod refusals;
+#[path = "workbench/repairs.rs"]
+mod repairs;
 #[path = "workbench/sequences.rs"]
 mod sequences;
 #[path = "workbench/touch_test.rs"]

@@ -76,6 +76,20 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
         "grid" => return Ok(json!(bench.grid(inspection())?)),
         "chart" => return Ok(json!(bench.chart(inspection())?)),
         "circuit" => return Ok(json!(bench.circuit(inspection(), given["at"].clone())?)),
+        "remedies" => return Ok(json!(bench.remedies(inspection())?)),
+        "remedy_stack" => {
+            return Ok(json!(bench.remedy_stack(inspection(), given["stack"].clone())?));
+        }
+        "circuit_repaired" => {
+            let (stack, at) = (given["stack"].clone(), given["at"].clone());
+            return Ok(json!(bench.circuit_repaired(inspection(), stack, at)?));
+        }
+        "choose_remedies" => bench.choose_remedies(inspection(), given["stack"].clone())?,
+        "proof" => return Ok(json!(bench.proof(inspection())?)),
+        "enter_proof" => bench.enter_proof(inspection(), text("line"), given["entry"].clone())?,
+        "mark_ready" => bench.mark_ready(inspection(), given["ready"] == true)?,
+        "feeds" => return Ok(json!(bench.feeds(inspection())?)),
+        "set_feed" => bench.set_feed(inspection(), given["feed"].clone())?,
         "touch_test" => return Ok(json!(bench.touch_test(inspection())?)),
         "set_live_test" => {
             bench.set_live_test(inspection(), text("part"), given["value"].clone())?

@@ -6,6 +6,7 @@ mod file;
 mod guide;
 mod heaters;
 mod print;
+mod remedies;
 mod surroundings;
 
 use std::io::Write;
@@ -54,6 +55,14 @@ enum Command {
     /// Predict what an ohmmeter reads of one arrangement, unplugged and cold.
     Readings {
         /// The arrangement, JSON; may be a pipe.
+        file: PathBuf,
+        /// Print JSON for a script.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Show what each repair of a unit would change before it is done, and the shortest way to two faults.
+    Remedies {
+        /// The findings, JSON; may be a pipe.
         file: PathBuf,
         /// Print JSON for a script.
         #[arg(long)]
@@ -151,6 +160,14 @@ fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {
                 print::json(&readings)
             } else {
                 print::text(&print::readings(&readings, words))
+            }
+        }
+        Command::Remedies { file, json } => {
+            let (setup, study, figures) = workbench::remedies_file(&file::read(&file)?)?;
+            if json {
+                print::json(&figures)
+            } else {
+                print::text(&remedies::page(&setup, &study, words))
             }
         }
         Command::Heaters { types, volts, hertz, json } => {

@@ -6,6 +6,10 @@
 //! full precision without pivoting. What is left is the port and the
 //! held nodes, which is the Thévenin equivalent itself.
 //!
+//! Where the supply floats, all is reckoned from its middle and earth is a node like any other, joined to the middle
+//! by strays: two held contacts with equal strays are the same as their middle behind both. A port is then between
+//! its node and that one.
+//!
 //! It knows nothing of radios, and does not do inductors or dependent sources.
 
 #![expect(
@@ -77,6 +81,8 @@ pub struct Network {
     held: [f64; NODES],
     held_mask: u8,
     used_mask: u8,
+    /// The node that is earth: the one that is held at 0 V, unless the supply floats.
+    earth: Node,
 }
 
 const NOTHING: Complex64 = Complex64::new(0.0, 0.0);
@@ -90,10 +96,26 @@ impl Network {
             held: [0.0; NODES],
             held_mask: Node::EARTH.bit(),
             used_mask: Node::EARTH.bit(),
+            earth: Node::EARTH,
         }
     }
 
-    /// Holds a node at `volts` rms against earth, in phase with all others: an ideal outlet contact.
+    /// An empty network whose supply floats: nodes are held against its middle, and `earth` is what stands for
+    /// [`Node::EARTH`] in it, joined to the middle by `farads` of strays.
+    pub fn afloat(hertz: f64, earth: Node, farads: f64) -> Self {
+        let mut net = Self { earth, ..Self::new(hertz) };
+        let siemens = Complex64::new(0.0, net.radians * farads);
+        net.admit(earth, Node::EARTH, siemens);
+        net
+    }
+
+    /// What stands for a node: earth is another where the supply floats.
+    fn own(&self, node: Node) -> Node {
+        if node == Node::EARTH { self.earth } else { node }
+    }
+
+    /// Holds a node at `volts` rms against earth, or against the middle of a supply that floats, in phase with all
+    /// others: an ideal outlet contact.
     pub fn hold(&mut self, node: Node, volts: f64) {
         self.held[node.index()] = volts;
         self.held_mask |= node.bit();
@@ -116,6 +138,10 @@ impl Network {
     }
 
     fn join(&mut self, a: Node, b: Node, siemens: Complex64) {
+        self.admit(self.own(a), self.own(b), siemens);
+    }
+
+    fn admit(&mut self, a: Node, b: Node, siemens: Complex64) {
         if a == b {
             return;
         }
@@ -127,8 +153,8 @@ impl Network {
     /// The Thévenin equivalent between a node and earth.
     pub fn seen_from(&self, port: Node) -> Thevenin {
         let mut reduced = self.clone();
-        reduced.reduce_to(port.bit());
-        reduced.port(port)
+        reduced.reduce_to(port.bit() | self.earth.bit());
+        if self.earth == Node::EARTH { reduced.port(port) } else { reduced.port_afloat(port) }
     }
 
     /// The Thévenin equivalents of two nodes, each with nothing connected to the other port.
@@ -136,16 +162,34 @@ impl Network {
     /// Shares the removal of all other nodes, which is most of the work.
     pub fn seen_from_both(&self, first: Node, second: Node) -> [Thevenin; 2] {
         let mut shared = self.clone();
-        shared.reduce_to(first.bit() | second.bit());
+        shared.reduce_to(first.bit() | second.bit() | self.earth.bit());
         [shared.seen_from(first), shared.seen_from(second)]
     }
 
-    /// The voltage of a node against earth, V rms; 0 V where nothing is connected.
+    /// The voltage of a node against earth, or against the middle of a supply that floats, V rms; 0 V where nothing
+    /// is connected.
     pub fn voltage(&self, node: Node) -> Complex64 {
+        let node = self.own(node);
         if self.held_mask & node.bit() != 0 {
             return Complex64::new(self.held[node.index()], 0.0);
         }
-        self.seen_from(node).volts
+        let mut reduced = self.clone();
+        reduced.reduce_to(node.bit());
+        reduced.port(node).volts
+    }
+
+    /// The port between a node and the earth of a supply that floats, once only the two and held nodes are left: each
+    /// seen from the middle, one after the other, beside what joins the two.
+    fn port_afloat(&self, port: Node) -> Thevenin {
+        let [own, earth] = [self.port(port), self.port(self.earth)];
+        let ohms = own.ohms + earth.ohms;
+        let volts = own.volts - earth.volts;
+        let between = self.admittance[port.index()][self.earth.index()];
+        if ohms.re.is_infinite() || between == NOTHING {
+            return Thevenin { volts, ohms };
+        }
+        let through = (Complex64::new(1.0, 0.0) + between * ohms).inv();
+        Thevenin { volts: volts * through, ohms: ohms * through }
     }
 
     /// The port's own sums once only it and held nodes are left.
@@ -246,6 +290,25 @@ mod tests {
         .inv();
         let port = net.seen_from(CHASSIS);
         assert!((port.ohms - expected_ohms).norm() / expected_ohms.norm() < 1e-14);
+    }
+
+    #[test]
+    fn behind_strays_alone_earth_is_as_far_as_they_are() {
+        let mut net = Network::afloat(60.0, Node::at(4), 4e-9);
+        net.hold(HOT, 60.0);
+        net.hold(MIDDLE, -60.0);
+        net.resistor(MIDDLE, CHASSIS, 10.0);
+        let strays = -1.0 / (std::f64::consts::TAU * 60.0 * 4e-9);
+        let chassis = net.seen_from(CHASSIS);
+        assert!((chassis.volts - Complex64::new(-60.0, 0.0)).norm() < 1e-12);
+        assert!((chassis.ohms - Complex64::new(10.0, strays)).norm() < 1e-9 * strays.abs());
+        // An earth wire takes nearly all of it: 0.2 Ω behind 10 Ω and the strays.
+        net.resistor(CHASSIS, Node::EARTH, 0.2);
+        let share = Complex64::new(0.2, 0.0) / Complex64::new(10.2, strays);
+        let earthed = net.seen_from(CHASSIS).volts;
+        assert!((earthed - -60.0 * share).norm() < 1e-12, "{earthed}");
+        // Against the middle, earth then stands nearly where the chassis does.
+        assert!((net.voltage(Node::EARTH) - net.voltage(CHASSIS) + earthed).norm() < 1e-9);
     }
 
     #[test]

@@ -52,6 +52,10 @@ pub enum Source {
     ApplianceTesting,
     /// Measured cold and hot heater resistances.
     HeaterMeasurements,
+    /// What fuses carry and when they open.
+    FuseStandards,
+    /// Guides of transformer makers to rectifiers.
+    TransformerGuides,
     /// Values usual in old sets.
     TypicalValues,
     /// Choices of this model.
@@ -60,7 +64,7 @@ pub enum Source {
 
 impl Source {
     /// Every source, in the order of `data/sources.csv`.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 17] = [
         Self::Iec60479_1,
         Self::Iec60990,
         Self::Ieee80,
@@ -74,6 +78,8 @@ impl Source {
         Self::StoredEnergy,
         Self::ApplianceTesting,
         Self::HeaterMeasurements,
+        Self::FuseStandards,
+        Self::TransformerGuides,
         Self::TypicalValues,
         Self::Model,
     ];
@@ -94,6 +100,8 @@ impl Source {
             Self::StoredEnergy => "stored_energy",
             Self::ApplianceTesting => "appliance_testing",
             Self::HeaterMeasurements => "heater_measurements",
+            Self::FuseStandards => "fuse_standards",
+            Self::TransformerGuides => "transformer_guides",
             Self::TypicalValues => "typical_values",
             Self::Model => "model",
         }

@@ -16,6 +16,7 @@ pub mod hazard;
 pub mod heaters;
 pub mod inspection;
 pub mod photo;
+pub mod remedy;
 pub mod simulation;
 pub mod store;
 pub mod supply;

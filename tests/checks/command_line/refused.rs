@@ -100,8 +100,11 @@ pub fn supplies(base: &Written) -> Vec<Bad> {
         (r#"{"volts": 120, "hertz": "60"}"#, "supply.hertz"),
         (r#"{"volts": 120, "hertz": false}"#, "supply.hertz"),
         (r#"{"volts": 120, "hertz": 60, "feed": "dc"}"#, "supply.feed"),
-        (r#"{"volts": 120, "hertz": 60, "feed": "isolated"}"#, "supply.feed"),
-        (r#"{"volts": 120, "hertz": 60, "feed": "step_down_auto"}"#, "supply.feed"),
+        (r#"{"volts": 120, "hertz": 60, "input_volts": 240}"#, "supply.input_volts"),
+        (
+            r#"{"volts": 120, "hertz": 60, "feed": "step_down_auto", "input_volts": 119}"#,
+            "supply.input_volts",
+        ),
         (r#"{"volts": 120, "hertz": 60, "feed": "Direct"}"#, "supply.feed"),
         (r#"{"volts": 120, "hertz": 60, "feed": ""}"#, "supply.feed"),
         (r#"{"volts": 120, "hertz": 60, "feed": null}"#, "supply.feed"),

@@ -25,6 +25,7 @@ pub fn supply() -> impl Strategy<Value = Supply> {
             hertz,
             volts_max: volts * ratio,
             feed: if both_hot { Feed::BothHot } else { Feed::Direct },
+            input_volts: None,
         }
     })
 }
@@ -53,6 +54,7 @@ pub fn parts() -> impl Strategy<Value = Parts> {
             winding: others.1,
             heater_ohm: others.2,
             line_capacitor_usual,
+            network_class_y: false,
         },
     )
 }

@@ -35,7 +35,8 @@ fn milliamperes(
 /// The size of the smallest of all sets of at most three faults that reaches 5 mA.
 fn smallest_set(a: &Arrangement, values: &Values, supply: &Supply) -> Option<usize> {
     let reaches = |faults: &FaultSet| {
-        states(a).any(|state| milliamperes(a, state, *faults, values, supply) >= LET_GO_MA.value)
+        states(a, supply.feed)
+            .any(|state| milliamperes(a, state, *faults, values, supply) >= LET_GO_MA.value)
     };
     sets_of_faults(a, supply.feed, 3).into_iter().filter(reaches).map(FaultSet::len).min()
 }
@@ -214,7 +215,7 @@ fn no_touch_exceeds_that_of_the_highest_contact() {
         let exposures = Exposures::new(&supply, supply.volts_max, parts);
         let ceiling = exposures.ceiling_ma(line.reach);
         let contacts = supply.contacts(supply.volts_max);
-        let highest = contacts[0].abs().max(contacts[1].abs());
+        let highest = contacts.highest();
         for table in tables(&a, &supply, supply.volts_max, &parts) {
             for row in &table.rows {
                 if let Outcome::Touch { milliamperes, open_circuit_volts } = row.outcome {

@@ -5,7 +5,7 @@ use coldchassis_core::arrangement::{
     states, touched,
 };
 use coldchassis_core::hazard::{Outcome, Person, outcome, table};
-use coldchassis_core::supply::{Feed, Supply};
+use coldchassis_core::supply::{Contacts, Feed, Supply};
 use proptest::prelude::{TestCaseError, prop_assert, prop_assert_eq, proptest};
 
 use crate::arrangements::{arrangement_where, sets_of_faults, supply, values};
@@ -51,6 +51,12 @@ fn alike(one: Outcome, other: Outcome) -> bool {
     }
 }
 
+/// Hot and neutral the other way round.
+fn swapped(contacts: Contacts) -> Contacts {
+    let [hot, neutral] = contacts.volts;
+    Contacts { volts: [neutral, hot], ..contacts }
+}
+
 struct Bench {
     arrangement: Arrangement,
     supply: Supply,
@@ -58,7 +64,7 @@ struct Bench {
 }
 
 impl Bench {
-    fn outcome(&self, state: State, faults: FaultSet, contacts: [f64; 2]) -> Option<Outcome> {
+    fn outcome(&self, state: State, faults: FaultSet, contacts: Contacts) -> Option<Outcome> {
         let wiring = Wiring::of(&self.arrangement, state, faults)?;
         let touched = touched(&self.arrangement.line?, faults);
         Some(outcome(
@@ -86,7 +92,7 @@ impl Bench {
 struct Case {
     state: State,
     faults: FaultSet,
-    contacts: [f64; 2],
+    contacts: Contacts,
 }
 
 proptest! {
@@ -112,11 +118,11 @@ proptest! {
     fn with_both_contacts_hot_swapping_them_changes_no_magnitude(
         arrangement in arrangement_where(|a| a.line.is_some()), supply in supply(), values in values(),
     ) {
-        let contacts = Feed::BothHot.contacts(supply.volts);
-        let swapped = [contacts[1], contacts[0]];
+        let contacts = supply.fed_by(Feed::BothHot).contacts(supply.volts);
+        let swapped = swapped(contacts);
         let bench = Bench { arrangement, supply, values };
         for faults in sets_of_faults(&arrangement, Feed::BothHot, 2) {
-            for state in states(&arrangement) {
+            for state in states(&arrangement, Feed::BothHot) {
                 let case = Case { state, faults, contacts };
                 bench.same(case, Case { contacts: swapped, ..case })?;
             }
@@ -129,12 +135,12 @@ proptest! {
         supply in supply(), values in values(),
     ) {
         let contacts = supply.contacts(supply.volts);
-        let swapped = [contacts[1], contacts[0]];
+        let swapped = swapped(contacts);
         let bench = Bench { arrangement, supply, values };
         let sets = sets_of_faults(&arrangement, supply.feed, 2);
         // A cut neutral is a fault of the supply's conductor and does not turn with the plug.
         for faults in sets.into_iter().filter(|faults| !faults.has(Fault::NeutralOpen)) {
-            for state in states(&arrangement) {
+            for state in states(&arrangement, Feed::BothHot) {
                 let case = Case { state, faults, contacts };
                 bench.same(case, Case { state: turned(state), contacts: swapped, ..case })?;
             }
@@ -146,10 +152,10 @@ proptest! {
         arrangement in arrangement_where(|a| !is_reversible(a) && is_joined_the_same_both_ways(a)),
         supply in supply(), values in values(),
     ) {
-        let contacts = Feed::BothHot.contacts(supply.volts);
+        let contacts = supply.fed_by(Feed::BothHot).contacts(supply.volts);
         let bench = Bench { arrangement, supply, values };
         for faults in sets_of_faults(&arrangement, Feed::BothHot, 2) {
-            for state in states(&arrangement) {
+            for state in states(&arrangement, Feed::BothHot) {
                 let case = Case { state, faults, contacts };
                 let reversed = faults.with(Fault::OutletReversed);
                 bench.same(case, Case { faults: reversed, ..case })?;

@@ -21,7 +21,7 @@ fn is_earthed(arrangement: &Arrangement) -> bool {
 fn largest(exposures: &mut Exposures, arrangement: &Arrangement, corner: Corner) -> [f64; 2] {
     let mut largest = [0.0_f64; 2];
     for faults in sets_of_faults(arrangement, exposures.feed(), 1) {
-        for state in states(arrangement) {
+        for state in states(arrangement, exposures.feed()) {
             let outcome = exposures.outcome(arrangement, state, faults, corner);
             let most = &mut largest[FaultSet::len(faults)];
             *most = most.max(outcome.milliamperes());

@@ -95,6 +95,15 @@ pub(super) enum Feed {
     #[default]
     Direct,
     BothHot,
+    Isolated,
+    StepDownAuto,
+}
+
+impl Feed {
+    /// The outlet has a neutral, so that a plug that goes in one way only keeps a pin on it.
+    pub(super) fn has_neutral(self) -> bool {
+        matches!(self, Feed::Direct | Feed::BothHot)
+    }
 }
 
 #[derive(Clone, Debug, Deserialize)]
@@ -103,6 +112,8 @@ pub(super) struct Supply {
     pub(super) hertz: f64,
     #[serde(default)]
     pub(super) feed: Feed,
+    #[serde(default)]
+    pub(super) input_volts: Option<f64>,
 }
 
 /// Every part value, in Ω and F as its name says. None may be left out: a default taken from
@@ -154,7 +165,8 @@ impl Exposure {
     }
 
     fn check_state(&self, case: &Case) -> Result<(), SpiceError> {
-        let plug_exists = case.plug == "first" || (case.plug == "second" && self.cord.reversible());
+        let turns = self.cord.reversible() || !self.supply.feed.has_neutral();
+        let plug_exists = case.plug == "first" || (case.plug == "second" && turns);
         let selector_exists = match &case.selector {
             Some(side) => self.has_selector() && (side == "near" || side == "far"),
             None => !self.has_selector(),
@@ -199,14 +211,15 @@ impl Exposure {
                 matches!(self.isolation, Isolation::Isolating | Isolation::LineInsulated)
             }
             "earth_open" => self.cord.earthed(),
-            "outlet_reversed" => !self.cord.reversible(),
+            "outlet_reversed" => !self.cord.reversible() && self.supply.feed.has_neutral(),
             "neutral_open" => self.supply.feed == Feed::Direct,
+            "feed_earthed" => self.supply.feed == Feed::Isolated,
             _ => false,
         }
     }
 }
 
-const FAULTS: [&str; 12] = [
+const FAULTS: [&str; 13] = [
     "lost_barrier",
     "stray_far",
     "stray_near",
@@ -219,6 +232,7 @@ const FAULTS: [&str; 12] = [
     "earth_open",
     "outlet_reversed",
     "neutral_open",
+    "feed_earthed",
 ];
 
 /// The faults that exist for an exposure file, in the order of the design's table.

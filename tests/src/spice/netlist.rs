@@ -26,6 +26,9 @@ impl Part {
     }
 }
 
+/// Each conductor behind an isolating transformer to earth, F (common practice: the most between winding and core).
+const ISOLATED_STRAY_FARAD: f64 = 2e-9;
+
 /// What drives the network.
 #[derive(Clone, Copy)]
 pub(super) enum Drive<'a> {
@@ -40,6 +43,7 @@ pub(super) struct Circuit {
     pub(super) hertz: f64,
     hot_volts: f64,
     neutral_volts: f64,
+    floats: bool,
     switch_leg: SwitchLeg,
     has_terminal: bool,
     parts: Vec<Part>,
@@ -81,11 +85,19 @@ impl Circuit {
         let (hot_volts, neutral_volts) = match exposure.supply.feed {
             Feed::Direct => (volts, 0.0),
             Feed::BothHot => (volts / 2.0, -volts / 2.0),
+            // Only what is between the two is held.
+            Feed::Isolated => (volts, 0.0),
+            // The winding's common end on the hot conductor of what goes in.
+            Feed::StepDownAuto => {
+                let input = exposure.supply.input_volts.unwrap_or(2.0 * volts);
+                (input, input - volts)
+            }
         };
         Ok(Self {
             hertz: exposure.supply.hertz,
             hot_volts,
             neutral_volts,
+            floats: exposure.supply.feed == Feed::Isolated,
             switch_leg: exposure.switch_leg,
             has_terminal: exposure.reach == Reach::AerialTerminal,
             parts: Unit::new(&exposure, case).parts(),
@@ -124,7 +136,15 @@ impl Circuit {
         for (contact, volts) in [("hot", self.hot_volts), ("neutral", self.neutral_volts)] {
             let volts = volts * supply_scale;
             let node = at(contact);
-            let _ = writeln!(text, "V{prefix}{contact} {node} 0 dc 0 ac {volts:e}");
+            if !self.floats {
+                let _ = writeln!(text, "V{prefix}{contact} {node} 0 dc 0 ac {volts:e}");
+                continue;
+            }
+            let _ = writeln!(text, "C{prefix}stray_{contact} {node} 0 {ISOLATED_STRAY_FARAD:e}");
+            if contact == "hot" {
+                let other = at("neutral");
+                let _ = writeln!(text, "V{prefix}{contact} {node} {other} dc 0 ac {volts:e}");
+            }
         }
         for part in &self.parts {
             let [from, to] = part.ends.map(at);

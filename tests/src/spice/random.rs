@@ -52,7 +52,8 @@ pub fn random_cases<R: Rng + ?Sized>(rng: &mut R, count: usize) -> Vec<Case> {
 fn random_case<R: Rng + ?Sized>(rng: &mut R) -> Case {
     let file = random_exposure(rng);
     let exposure = or_fail(Exposure::read(&file));
-    let plugs: &[&str] = if exposure.cord.reversible() { &["first", "second"] } else { &["first"] };
+    let turns = exposure.cord.reversible() || !exposure.supply.feed.has_neutral();
+    let plugs: &[&str] = if turns { &["first", "second"] } else { &["first"] };
     let selector = exposure.has_selector().then(|| any(rng, &["near", "far"]).to_owned());
     Case {
         exposure: file,
@@ -78,12 +79,16 @@ fn random_exposure<R: Rng + ?Sized>(rng: &mut R) -> Value {
         "class_y" => CLASS_Y_FARAD,
         _ => ORDINARY_FARAD,
     };
+    let mut supply = json!({
+        "volts": any(rng, &VOLTS),
+        "hertz": any(rng, &HERTZ),
+        "feed": any(rng, &["direct", "both_hot", "isolated", "step_down_auto"]),
+    });
+    if supply["feed"] == "step_down_auto" {
+        supply["input_volts"] = json!(rng.random_range(240.0..480.0));
+    }
     json!({
-        "supply": {
-            "volts": any(rng, &VOLTS),
-            "hertz": any(rng, &HERTZ),
-            "feed": any(rng, &["direct", "both_hot"]),
-        },
+        "supply": supply,
         "isolation": isolation,
         "cord": any(rng, &CORDS),
         "near_pin": any(rng, near_pins(isolation)),

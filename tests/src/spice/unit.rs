@@ -227,6 +227,7 @@ impl<'a> Unit<'a> {
             ("network_capacitor_shorted", part("Rnetwork_short", "near", "c", SHORT_OHM)),
             ("aerial_capacitor_shorted", part("Raerial_short", self.common(), "t", SHORT_OHM)),
             ("insulation_breakdown", part("Rbreakdown", broken_winding, "c", SHORT_OHM)),
+            ("feed_earthed", part("Rfeed", "neutral", "0", SHORT_OHM)),
         ];
         shorts.into_iter().filter(|(fault, _)| self.has(fault)).map(|(_, short)| short).collect()
     }

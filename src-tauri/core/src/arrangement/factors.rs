@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::fields::id_enum;
+use crate::supply::Feed;
 
 id_enum! {
     /// What stands between the supply and the set's common.
@@ -55,6 +56,14 @@ impl Cord {
     /// Whether the plug goes in both ways round.
     pub const fn is_reversible(self) -> bool {
         !matches!(self, Self::TwoPinPolarised | Self::ThreePinEarthed | Self::ThreePinUnearthed)
+    }
+}
+
+impl Cord {
+    /// Whether either pin can come to stand on either contact without a fault: the plug goes in both ways round, or
+    /// the outlet has no neutral of its own.
+    pub const fn goes_in_both_ways(self, feed: Feed) -> bool {
+        self.is_reversible() || !feed.has_fixed_neutral()
     }
 }
 
@@ -160,6 +169,11 @@ impl Isolation {
             self,
             Self::LineTied | Self::LineRectified | Self::LineFloated | Self::LineInsulated
         )
+    }
+
+    /// Whether the line feeds a half-wave plate supply straight, so that direct current flows in it.
+    pub const fn draws_half_waves(self) -> bool {
+        self.has_line() && !matches!(self, Self::Isolating | Self::LineRectified)
     }
 
     /// Whether an earth on the chassis would be an earth on the line.

@@ -31,6 +31,8 @@ id_enum! {
         OutletReversed = "outlet_reversed",
         /// The supply's neutral is cut, and other loads pull it towards hot.
         NeutralOpen = "neutral_open",
+        /// Behind an isolating transformer, one of its output conductors has come to earth.
+        FeedEarthed = "feed_earthed",
     }
 }
 
@@ -59,8 +61,10 @@ impl Fault {
                 matches!(isolation, Isolation::Isolating | Isolation::LineInsulated)
             }
             Self::EarthOpen => line.cord.is_earthed(),
-            Self::OutletReversed => !line.cord.is_reversible(),
+            // Without a neutral of its own an outlet has no wrong way round: both are states there.
+            Self::OutletReversed => !line.cord.is_reversible() && feed.has_fixed_neutral(),
             Self::NeutralOpen => feed == Feed::Direct,
+            Self::FeedEarthed => feed == Feed::Isolated,
         }
     }
 }

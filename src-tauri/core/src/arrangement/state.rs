@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::factors::{Arrangement, LineCapacitor, NearPin};
 use crate::fields::id_enum;
+use crate::supply::Feed;
 
 id_enum! {
     /// Which way round the plug is in.
@@ -56,13 +57,15 @@ impl State {
     }
 }
 
-/// The states of an arrangement, in the order of the design; none for a unit without a line side.
-pub fn states(arrangement: &Arrangement) -> impl Iterator<Item = State> + use<> {
+/// The states of an arrangement on a feed, in the order of the design; none for a unit without a line side.
+///
+/// Where the outlet has no neutral of its own, a plug that goes in one way only can still be either way round.
+pub fn states(arrangement: &Arrangement, feed: Feed) -> impl Iterator<Item = State> + use<> {
     const BOTH: &[Option<Selector>] = &[Some(Selector::Near), Some(Selector::Far)];
     const NO_SELECTOR: &[Option<Selector>] = &[None];
     let plugs = match arrangement.line {
         None => &[][..],
-        Some(line) if line.cord.is_reversible() => PlugWay::ALL,
+        Some(line) if line.cord.goes_in_both_ways(feed) => PlugWay::ALL,
         Some(_) => &[PlugWay::First],
     };
     let has_selector =

@@ -1,7 +1,8 @@
 //! Every arrangement that exists, in one fixed order.
 
-use std::collections::HashMap;
 use std::sync::LazyLock;
+
+use rustc_hash::FxHashMap;
 
 use super::factors::{
     Arrangement, Cord, Isolation, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
@@ -32,15 +33,16 @@ pub fn all() -> &'static [Arrangement] {
     &ALL
 }
 
+static PLACES: LazyLock<FxHashMap<Arrangement, u16>> =
+    LazyLock::new(|| all().iter().copied().zip(0u16..).collect());
+
 /// The place of an arrangement, if it exists.
 pub fn find(arrangement: &Arrangement) -> Option<ArrangementId> {
-    let place = all().iter().position(|other| other == arrangement)?;
-    u16::try_from(place).ok().map(ArrangementId)
+    PLACES.get(arrangement).copied().map(ArrangementId)
 }
 
 static TWINS: LazyLock<Vec<ArrangementId>> = LazyLock::new(|| {
-    let places: HashMap<Arrangement, u16> = all().iter().copied().zip(0u16..).collect();
-    let first = |arrangement: &Arrangement| places.get(&electrically(arrangement)).copied();
+    let first = |arrangement: &Arrangement| PLACES.get(&electrically(arrangement)).copied();
     all().iter().zip(0u16..).map(|(a, own)| ArrangementId(first(a).unwrap_or(own))).collect()
 });
 

@@ -134,6 +134,12 @@ impl Spread {
         Self { low: value * (1.0 - MARKED_WITHIN.value), high: value * (1.0 + MARKED_WITHIN.value) }
     }
 
+    /// From the lower of two low ends to the higher of two high ones.
+    #[must_use]
+    pub const fn and(self, other: Self) -> Self {
+        Self { low: self.low.min(other.low), high: self.high.max(other.high) }
+    }
+
     /// Half way between the ends.
     pub const fn middle(self) -> f64 {
         f64::midpoint(self.low, self.high)

@@ -10,6 +10,7 @@ use super::part::Part;
 use super::values::{Values, defaults};
 use super::wiring::{AERIAL, CHASSIS, CUT_PIN, HOT, NEAR, NEUTRAL, Wiring};
 use crate::circuit::{Network, Node};
+use crate::supply::Contacts;
 
 /// Currents that differ by less than this share are taken as the same: the shorter way is drawn then.
 const SAME: f64 = 1e-6;
@@ -36,7 +37,7 @@ impl Wiring {
         self,
         values: &Values,
         hertz: f64,
-        contacts: [f64; 2],
+        contacts: Contacts,
         person: Option<(Part, f64)>,
     ) -> Vec<Part> {
         let goal = person.map_or(CHASSIS, |(touched, _)| self.node_of(touched));
@@ -70,7 +71,7 @@ impl Wiring {
         self,
         values: &Values,
         hertz: f64,
-        contacts: [f64; 2],
+        contacts: Contacts,
         person: Option<(Part, f64)>,
     ) -> Flow {
         let mut net = self.network(values, hertz, contacts);
@@ -83,7 +84,8 @@ impl Wiring {
             }
             net.resistor(self.node_of(touched), Node::EARTH, ohms);
         }
-        let held = [(HOT, contacts[0]), (NEUTRAL, contacts[1])];
+        let [hot, neutral] = contacts.volts;
+        let held = [(HOT, hot), (NEUTRAL, neutral)];
         let sources = held.into_iter().filter(|(_, volts)| *volts != 0.0).map(|(node, _)| node);
         Flow { branches: currents(&net, &branches), sources: sources.collect() }
     }
@@ -191,13 +193,13 @@ const fn place(node: Node) -> Option<Part> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Part, Wiring};
+    use super::{Contacts, Part, Wiring};
     use crate::arrangement::{
         Arrangement, Cord, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, LineSide,
         NearPin, PlugWay, Reach, State, Switch, SwitchLeg, Values,
     };
 
-    const OUTLET: [f64; 2] = [120.0, 0.0];
+    const OUTLET: Contacts = Contacts::held(120.0, 0.0);
 
     fn tied(switch_leg: SwitchLeg) -> Arrangement {
         let line = LineSide {

@@ -6,16 +6,15 @@
 use num_complex::Complex64;
 
 use super::branch::Branch;
-use super::factors::{
-    Arrangement, Isolation, Leg, LineCapacitor, LineCapacitorClass, LineSide, NearPin, Reach,
-    SwitchLeg,
-};
+use super::factors::{Arrangement, Isolation, Leg, LineCapacitorClass, LineSide, Reach, SwitchLeg};
 use super::fault::{Fault, FaultSet};
+use super::legs::{capacitor_legs, hot_pin};
 use super::part::Part;
-use super::state::{Selector, State, Switch};
+use super::state::{State, Switch};
 use super::values::{Values, defaults};
 use crate::body::Posture;
 use crate::circuit::{Network, Node, Thevenin};
+use crate::supply::{Contacts, ISOLATED_STRAY};
 
 pub(super) const HOT: Node = Node::at(1);
 pub(super) const NEUTRAL: Node = Node::at(2);
@@ -25,6 +24,9 @@ pub(super) const NEAR: Node = Node::at(5);
 pub(super) const CHASSIS: Node = Node::at(6);
 /// Hangs on the common by its capacitor alone, so no network has it.
 pub(super) const AERIAL: Node = Node::at(7);
+
+/// Earth where the supply floats, which has no neutral to be cut and so no pin that is.
+const EARTH_AFLOAT: Node = CUT_PIN;
 
 /// All that a network depends on but the values of its parts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -46,6 +48,7 @@ const BREAKDOWN: u32 = 1 << 15;
 const STRAY_FAR: u32 = 1 << 16;
 const STRAY_NEAR: u32 = 1 << 17;
 const EARTHED: u32 = 1 << 18;
+const FEED_EARTHED: u32 = 1 << 19;
 
 /// The nodes a person can touch, and how.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -111,10 +114,11 @@ impl Wiring {
         set(STRAY_FAR, faults.has(Fault::StrayFar));
         set(STRAY_NEAR, faults.has(Fault::StrayNear));
         set(EARTHED, line.cord.is_earthed() && !faults.has(Fault::EarthOpen));
+        set(FEED_EARTHED, faults.has(Fault::FeedEarthed));
         Some(Self(bits))
     }
 
-    /// The packed number, of 19 bits.
+    /// The packed number, of 20 bits.
     pub const fn bits(self) -> u32 {
         self.0
     }
@@ -139,8 +143,8 @@ impl Wiring {
 
     /// The touched nodes and the earth current, for parts of these values.
     ///
-    /// `contacts` are the voltages of the hot and the neutral contact against earth, V rms.
-    pub fn ports(self, touched: Touched, values: &Values, hertz: f64, contacts: [f64; 2]) -> Ports {
+    /// `contacts` are the hot and the neutral contact.
+    pub fn ports(self, touched: Touched, values: &Values, hertz: f64, contacts: Contacts) -> Ports {
         let net = self.network(values, hertz, contacts);
         let (chassis, second) = match touched {
             Touched::Nothing | Touched::Chassis(_) => (net.seen_from(CHASSIS), None),
@@ -180,7 +184,7 @@ impl Wiring {
         self,
         values: &Values,
         hertz: f64,
-        contacts: [f64; 2],
+        contacts: Contacts,
     ) -> [Thevenin; 2] {
         self.chassis_and_common(&self.network(values, hertz, contacts))
     }
@@ -201,6 +205,11 @@ impl Wiring {
         if self.has(CLASS_Y) { LineCapacitorClass::ClassY } else { LineCapacitorClass::Ordinary }
     }
 
+    /// Whether the capacitor between common and chassis is shorted.
+    pub const fn is_network_shorted(self) -> bool {
+        self.has(NETWORK_SHORTED)
+    }
+
     /// Whether a sound line capacitor is joined to a leg.
     pub const fn has_sound_line_capacitor(self) -> bool {
         (self.has(NEAR_CAPACITOR) && !self.has(NEAR_SHORTED))
@@ -208,10 +217,18 @@ impl Wiring {
     }
 
     /// The network between the outlet contacts, earth and the chassis.
-    pub fn network(self, values: &Values, hertz: f64, contacts: [f64; 2]) -> Network {
-        let mut net = Network::new(hertz);
-        net.hold(HOT, contacts[0]);
-        net.hold(NEUTRAL, contacts[1]);
+    pub fn network(self, values: &Values, hertz: f64, contacts: Contacts) -> Network {
+        let mut net = if contacts.floats {
+            // Both contacts' strays hang on the middle between them.
+            Network::afloat(hertz, EARTH_AFLOAT, 2.0 * ISOLATED_STRAY.value)
+        } else {
+            Network::new(hertz)
+        };
+        net.hold(HOT, contacts.volts[0]);
+        net.hold(NEUTRAL, contacts.volts[1]);
+        if contacts.floats && self.has(FEED_EARTHED) {
+            net.resistor(NEUTRAL, Node::EARTH, defaults::SHORT.value);
+        }
         self.each_branch(values, &mut |branch| branch.add_to(&mut net));
         net
     }
@@ -360,32 +377,10 @@ impl Wiring {
     }
 }
 
-/// The pin on the hot contact once the outlet's faults are counted.
-pub fn hot_pin(state: State, faults: FaultSet) -> NearPin {
-    match (state.hot_pin(), faults.has(Fault::OutletReversed)) {
-        (pin, false) => pin,
-        (NearPin::A, true) => NearPin::B,
-        (NearPin::B, true) => NearPin::A,
-    }
-}
-
-/// Whether there is a line capacitor on the near and on the far leg.
-pub(super) fn capacitor_legs(capacitor: LineCapacitor, selector: Option<Selector>) -> (bool, bool) {
-    match capacitor {
-        LineCapacitor::None => (false, false),
-        LineCapacitor::NearLeg => (true, false),
-        LineCapacitor::FarLeg => (false, true),
-        LineCapacitor::BothLegs => (true, true),
-        LineCapacitor::Selector => {
-            (selector == Some(Selector::Near), selector == Some(Selector::Far))
-        }
-    }
-}
-
 impl Wiring {
     /// Chassis, common and aerial terminal as seen from outside, whatever the reach; for comparison
     /// with an outside solver.
-    pub fn all_ports(self, values: &Values, hertz: f64, contacts: [f64; 2]) -> [Thevenin; 3] {
+    pub fn all_ports(self, values: &Values, hertz: f64, contacts: Contacts) -> [Thevenin; 3] {
         let net = self.network(values, hertz, contacts);
         let [chassis, common] = self.chassis_and_common(&net);
         let aerial = self.with_aerial(&net, values).1;

@@ -8,13 +8,13 @@ use num_complex::Complex64;
 use rustc_hash::FxHashMap;
 
 use crate::arrangement::{
-    Arrangement, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, Reach, Spread, State,
-    Touched, Values, Wiring, defaults, touched,
+    Arrangement, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, Reach, Spread,
+    State, Touched, Values, Wiring, defaults, fault_sets, touched,
 };
 use crate::body::Posture;
 use crate::circuit::Thevenin;
 use crate::figure::Figure;
-use crate::supply::{Feed, Supply};
+use crate::supply::{Contacts, Feed, Supply};
 
 use super::outcome::{Outcome, Person, outcome};
 
@@ -35,6 +35,8 @@ pub struct Parts {
     pub heater_ohm: f64,
     /// Whether a line capacitor that is not known is taken as usual for its class, not as a range.
     pub line_capacitor_usual: bool,
+    /// Whether the capacitor between common and chassis is class Y, which does not short as a single fault.
+    pub network_class_y: bool,
 }
 
 impl Default for Parts {
@@ -47,6 +49,7 @@ impl Default for Parts {
             winding: Spread::WINDING,
             heater_ohm: defaults::HEATERS.value,
             line_capacitor_usual: false,
+            network_class_y: false,
         }
     }
 }
@@ -67,6 +70,7 @@ impl Parts {
             winding: usual(self.winding, ranges.winding, defaults::WINDING),
             heater_ohm: self.heater_ohm,
             line_capacitor_usual: true,
+            network_class_y: self.network_class_y,
         }
     }
 }
@@ -167,6 +171,7 @@ impl Parts {
         let differ = |flag: u8, differ: bool| if differ { flag } else { 0 };
         let differing = differ(NETWORK_OHM, self.network_ohm != other.network_ohm)
             | differ(NETWORK_FARAD, self.network_farad != other.network_farad)
+            | differ(NETWORK_FARAD, self.network_class_y != other.network_class_y)
             | differ(LINE_CAPACITOR, line_capacitor(self) != line_capacitor(other))
             | differ(AERIAL, self.aerial != other.aerial)
             | differ(WINDING, self.winding != other.winding);
@@ -202,7 +207,7 @@ impl Parts {
 /// Outcomes at one voltage, remembered.
 #[derive(Clone, Debug)]
 pub struct Exposures {
-    contacts: [f64; 2],
+    contacts: Contacts,
     highest_contact: f64,
     hertz: f64,
     feed: Feed,
@@ -230,8 +235,8 @@ impl Exposures {
         &self.parts
     }
 
-    /// The voltages of the hot and the neutral contact, V rms.
-    pub(super) const fn contacts(&self) -> [f64; 2] {
+    /// The hot and the neutral contact.
+    pub(super) const fn contacts(&self) -> Contacts {
         self.contacts
     }
 
@@ -248,6 +253,15 @@ impl Exposures {
     /// Which contacts are hot.
     pub const fn feed(&self) -> Feed {
         self.feed
+    }
+
+    /// The sets of none, one and two faults that an arrangement can have with these parts on this feed.
+    pub(super) fn fault_sets(&self, arrangement: &Arrangement) -> Vec<FaultSet> {
+        let mut sets = fault_sets(arrangement, self.feed);
+        if self.parts.network_class_y {
+            sets.retain(|set| !set.has(Fault::NetworkCapacitorShorted));
+        }
+        sets
     }
 
     /// More than any touch of this reach can carry, mA rms: the highest contact with nothing before
@@ -321,7 +335,7 @@ impl Touch {
     }
 }
 
-/// Wiring, what is touched and the corner in one number: 19 + 3 + 5 bits.
+/// Wiring, what is touched and the corner in one number: 20 + 3 + 5 bits.
 fn key(wiring: Wiring, touched: Touched, corner: Corner) -> u32 {
     let touched = match touched {
         Touched::Nothing => 0,
@@ -331,7 +345,7 @@ fn key(wiring: Wiring, touched: Touched, corner: Corner) -> u32 {
         Touched::ChassisAndAerial => 4,
         Touched::ChassisAndCommon => 5,
     };
-    wiring.bits() | touched << 19 | u32::from(corner.0) << 22
+    wiring.bits() | touched << 20 | u32::from(corner.0) << 23
 }
 
 #[cfg(test)]

@@ -1,8 +1,7 @@
 //! The worst case of an arrangement whose parts are only known within ranges.
 
-use crate::arrangement::{Arrangement, Fault, FaultSet, State, fault_sets, states};
+use crate::arrangement::{Arrangement, Fault, FaultSet, LineSide, State, states};
 use crate::body::LET_GO_MA;
-use crate::supply::Feed;
 
 use super::class::Class;
 use super::exposure::{Corner, Exposures, Touch};
@@ -56,7 +55,8 @@ impl Exposures {
         let found = self.largest_at_each(arrangement, &corners, &[FaultSet::NONE]);
         let live = |at: &Largest| arrangement.is_line_on_earth() || at.is_live();
         let cases = found.iter().filter(|at| live(at)).map(|at| at.as_worst(Class::Live, 0));
-        let fits_one_way = arrangement.line.is_some_and(|line| !line.cord.is_reversible());
+        let one_way = |line: LineSide| !line.cord.goes_in_both_ways(self.feed());
+        let fits_one_way = arrangement.line.is_some_and(one_way);
         let worst =
             worst_of(cases).unwrap_or_else(|| self.worst_fault(arrangement, &corners, &found));
         Worst { fits_one_way, ..worst }
@@ -70,7 +70,7 @@ impl Exposures {
         corners: &[Corner],
         found: &[Largest],
     ) -> Worst {
-        let [one, two] = sets_by_size(arrangement, self.feed());
+        let [one, two] = self.sets_by_size(arrangement);
         let as_worst = |margin: u8, at: &Largest, found: &Largest| {
             at.as_worst(Class::from_margin(margin, found.milliamperes), margin)
         };
@@ -94,7 +94,7 @@ impl Exposures {
         sets: &[FaultSet],
     ) -> Vec<Largest> {
         let mut largest = vec![Largest::NONE; corners.len()];
-        for state in states(arrangement) {
+        for state in states(arrangement, self.feed()) {
             for &faults in sets {
                 let touch = Touch::of(arrangement, state, faults);
                 let mut known = [None; Corner::MOST];
@@ -121,7 +121,7 @@ impl Exposures {
 
     /// The class of an arrangement that has these faults already: at the worst corner, counting further ones.
     pub fn class_with(&mut self, arrangement: &Arrangement, faults: FaultSet) -> Class {
-        let [single, _] = sets_by_size(arrangement, self.feed());
+        let [single, _] = self.sets_by_size(arrangement);
         let one_more: Vec<FaultSet> = single
             .iter()
             .flat_map(|set| set.faults())
@@ -205,11 +205,25 @@ impl Largest {
     }
 }
 
-/// The sets of one fault and of two.
-fn sets_by_size(arrangement: &Arrangement, feed: Feed) -> [Vec<FaultSet>; 2] {
-    let mut sets = fault_sets(arrangement, feed);
-    sets.retain(|set| !set.is_empty());
-    let pairs = sets.iter().copied().filter(|set| set.len() == 2).collect();
-    sets.retain(|set| set.len() == 1);
-    [sets, pairs]
+impl Exposures {
+    /// The sets of one fault and of two.
+    fn sets_by_size(&self, arrangement: &Arrangement) -> [Vec<FaultSet>; 2] {
+        let mut sets = self.fault_sets(arrangement);
+        sets.retain(|set| !set.is_empty());
+        let pairs = sets.iter().copied().filter(|set| set.len() == 2).collect();
+        sets.retain(|set| set.len() == 1);
+        [sets, pairs]
+    }
+
+    /// The sets of so many faults, one or two, each of which makes an arrangement live at some corner.
+    pub fn live_sets(&mut self, arrangement: &Arrangement, faults: usize) -> Vec<FaultSet> {
+        let [single, pairs] = self.sets_by_size(arrangement);
+        let sets = match faults {
+            1 => single,
+            2 => pairs,
+            _ => Vec::new(),
+        };
+        let lives = |set: &FaultSet| self.over_corners(arrangement, &[*set]) >= LET_GO_MA.value;
+        sets.into_iter().filter(lives).collect()
+    }
 }

@@ -2,7 +2,7 @@
 //!
 //! At the worst ends of what is known of the parts, so that no cell is kinder than the class.
 
-use crate::arrangement::{Arrangement, FaultSet, State, fault_sets, states};
+use crate::arrangement::{Arrangement, FaultSet, State, states};
 
 use super::exposure::Exposures;
 use super::outcome::Outcome;
@@ -42,8 +42,8 @@ impl Grid {
 impl Exposures {
     /// The grid of an arrangement, each cell at the ends of the parts that are worst for it.
     pub fn grid(&mut self, arrangement: &Arrangement) -> Grid {
-        let states: Vec<State> = states(arrangement).collect();
-        let sets = fault_sets(arrangement, self.feed());
+        let states: Vec<State> = states(arrangement, self.feed()).collect();
+        let sets = self.fault_sets(arrangement);
         let faults: Vec<FaultSet> = sets.into_iter().filter(|set| set.len() < 2).collect();
         let cells = faults
             .iter()

@@ -4,6 +4,7 @@ use crate::arrangement::{Touched, Values, Wiring};
 use crate::body::{Body, Impedance, Path, Posture};
 use crate::circuit::Thevenin;
 use crate::figure::{Figure, Mark, Source};
+use crate::supply::Contacts;
 
 use super::touch::{touch_amperes, touch_ohms};
 
@@ -90,7 +91,7 @@ pub fn outcome(
     touched: Touched,
     values: &Values,
     hertz: f64,
-    contacts: [f64; 2],
+    contacts: Contacts,
     person: &Person,
 ) -> Outcome {
     if touched == Touched::Nothing && !wiring.is_earthed() {

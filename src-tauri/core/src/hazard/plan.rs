@@ -54,6 +54,7 @@ pub(super) struct Plan {
     order: Vec<u32>,
     lists: Vec<Lists>,
     places: usize,
+    feed: Feed,
 }
 
 impl Plan {
@@ -61,9 +62,13 @@ impl Plan {
     pub fn of(feed: Feed) -> &'static Self {
         static DIRECT: LazyLock<Plan> = LazyLock::new(|| Plan::build(Feed::Direct));
         static BOTH_HOT: LazyLock<Plan> = LazyLock::new(|| Plan::build(Feed::BothHot));
+        static ISOLATED: LazyLock<Plan> = LazyLock::new(|| Plan::build(Feed::Isolated));
+        static STEP_DOWN: LazyLock<Plan> = LazyLock::new(|| Plan::build(Feed::StepDownAuto));
         match feed {
             Feed::Direct => &DIRECT,
             Feed::BothHot => &BOTH_HOT,
+            Feed::Isolated => &ISOLATED,
+            Feed::StepDownAuto => &STEP_DOWN,
         }
     }
 
@@ -84,7 +89,8 @@ impl Plan {
     }
 
     fn build(feed: Feed) -> Self {
-        let mut plan = Self { probes: Vec::new(), order: Vec::new(), lists: Vec::new(), places: 0 };
+        let (probes, order, lists) = (Vec::new(), Vec::new(), Vec::new());
+        let mut plan = Self { probes, order, lists, places: 0, feed };
         let mut known = Known::default();
         for (id, arrangement) in (0u16..).map(ArrangementId).zip(all()) {
             let lists = if twin(id) == id {
@@ -116,7 +122,7 @@ impl Plan {
         known: &mut Known,
     ) -> Range<usize> {
         let start = self.order.len();
-        for state in states(arrangement) {
+        for state in states(arrangement, self.feed) {
             for &faults in sets {
                 let touched = touched(line, faults);
                 // Behind a barrier nobody is in a circuit, earthed or not.

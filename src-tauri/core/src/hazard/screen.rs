@@ -170,7 +170,11 @@ impl Screen {
                 return Class::Live;
             }
         }
-        let mut single = plan.probes(&lists.single);
+        // Class Y is not counted to short by itself.
+        let counts =
+            |probe: &&Probe| !(self.parts.network_class_y && probe.wiring.is_network_shorted());
+        let single: Vec<Probe> = plan.probes(&lists.single).filter(counts).copied().collect();
+        let mut single = single.iter();
         let one_holds = single.any(|probe| self.reach_of(probe, corner, level) == HOLDS);
         match (one_holds, found) {
             (false, _) => Class::TwoFaults,

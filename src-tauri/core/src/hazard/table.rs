@@ -51,7 +51,7 @@ pub fn table_for(
     let sets = fault_sets(arrangement, supply.feed);
     let mut rows = Vec::with_capacity(sets.len() * 8);
     if let Some(line) = arrangement.line {
-        for state in states(arrangement) {
+        for state in states(arrangement, supply.feed) {
             for &faults in &sets {
                 let Some(wiring) = Wiring::of(arrangement, state, faults) else {
                     continue;

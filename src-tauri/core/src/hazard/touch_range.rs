@@ -71,7 +71,7 @@ pub fn touch_ranges<'a>(
         for corner in parts.corners(arrangement) {
             let values = parts.values_at(corner, line.line_capacitor_class);
             let mut most = 0.0_f64;
-            for state in states(arrangement) {
+            for state in states(arrangement, supply.feed) {
                 let Some(wiring) = Wiring::of(arrangement, state, FaultSet::NONE) else { continue };
                 let read = *known.entry((wiring.bits(), what, corner)).or_insert_with(|| {
                     // The network is linear: what it reads rises with the voltage alone.
@@ -104,7 +104,13 @@ mod tests {
     use crate::supply::{Feed, Supply};
 
     fn supply() -> Supply {
-        Supply { volts: 120.0, hertz: 60.0, volts_max: 132.0, feed: Feed::Direct }
+        Supply {
+            volts: 120.0,
+            hertz: 60.0,
+            volts_max: 132.0,
+            feed: Feed::Direct,
+            input_volts: None,
+        }
     }
 
     proptest! {

@@ -12,7 +12,7 @@ use crate::arrangement::{Arrangement, FaultSet, State, Touched, Values, Wiring, 
 use crate::body::{TOUCH_LIMIT_VOLTS, TOUCH_TEST_OHM, touch_test_ohms};
 use crate::circuit::Thevenin;
 use crate::figure::{Figure, Mark, Source};
-use crate::supply::Supply;
+use crate::supply::{Contacts, Supply};
 
 /// Input resistance of a usual digital meter, Ω.
 const METER_OHM: Figure = Figure::new(10e6, "Ω", Source::TypicalValues, Mark::CommonPractice);
@@ -73,7 +73,7 @@ pub fn touch_test(
         let read = move |wiring| in_wiring(wiring, what, state, values, supply.hertz, contacts);
         wiring.into_iter().flat_map(read)
     };
-    states(arrangement).flat_map(in_state).collect()
+    states(arrangement, supply.feed).flat_map(in_state).collect()
 }
 
 /// What the test reads of one network.
@@ -83,7 +83,7 @@ pub(super) fn in_wiring(
     state: State,
     values: &Values,
     hertz: f64,
-    contacts: [f64; 2],
+    contacts: Contacts,
 ) -> impl Iterator<Item = TouchReading> + use<> {
     let (first, second) = match what {
         Touched::Nothing => (None, None),

@@ -33,6 +33,7 @@ pub struct Judge {
     if_read: Vec<Option<Class>>,
     usual: Vec<Option<Class>>,
     cases: Vec<Option<Worst>>,
+    found: Vec<Option<f64>>,
     live_inside: Vec<Option<bool>>,
     /// By the arrangement with its metal in reach.
     earth_leakage: FxHashMap<Arrangement, Option<f64>>,
@@ -41,11 +42,20 @@ pub struct Judge {
 impl Judge {
     /// A judge for these findings' supply and values.
     pub fn of(findings: &Findings) -> Self {
-        let (supply, parts) = (findings.supply, findings.parts());
-        let parts_as_read = findings.as_read(&parts);
+        let parts = findings.parts();
+        let judge = Self::with(findings.supply, parts, findings.as_read(&parts));
+        Self { lifts: findings.has_earth_lift(), ..judge }
+    }
+
+    /// A judge for a supply and parts that no findings name, such as those after a repair.
+    pub fn for_parts(supply: Supply, parts: Parts) -> Self {
+        Self::with(supply, parts, parts)
+    }
+
+    fn with(supply: Supply, parts: Parts, parts_as_read: Parts) -> Self {
         Self {
             supply,
-            lifts: findings.has_earth_lift(),
+            lifts: false,
             parts,
             parts_as_read,
             screen: Screen::new(&supply, parts),
@@ -58,6 +68,7 @@ impl Judge {
             if_read: vec![None; COUNT],
             usual: vec![None; COUNT],
             cases: vec![None; COUNT],
+            found: vec![None; COUNT],
             live_inside: vec![None; COUNT],
             earth_leakage: FxHashMap::default(),
         }
@@ -304,6 +315,38 @@ impl Judge {
         largest
     }
 
+    /// The largest current with no fault over a set, mA rms.
+    pub fn as_found_over(&mut self, set: &ArrangementSet) -> f64 {
+        let mut judged = FxHashSet::default();
+        let mut largest: f64 = 0.0;
+        for (id, arrangement) in set.iter().filter(|(id, _)| judged.insert(twin(*id))) {
+            largest = largest.max(self.as_found_ma(id, arrangement));
+        }
+        largest
+    }
+
+    fn as_found_ma(&mut self, id: ArrangementId, arrangement: &Arrangement) -> f64 {
+        remembered(&mut self.found, twin(id), || {
+            let highest = self.at_highest.as_found_ma(arrangement);
+            // Behind an earth wire the breaker of the higher voltage may have tripped.
+            if is_earthed(arrangement) {
+                highest.max(self.at_nominal.as_found_ma(arrangement))
+            } else {
+                highest
+            }
+        })
+    }
+
+    /// The sets of so many faults, one or two, each of which makes an arrangement live.
+    pub fn live_sets(&mut self, arrangement: &Arrangement, faults: usize) -> Vec<FaultSet> {
+        let mut sets = self.at_highest.live_sets(arrangement, faults);
+        if is_earthed(arrangement) {
+            let nominal = self.at_nominal.live_sets(arrangement, faults);
+            sets.extend(nominal.into_iter().filter(|set| !sets.contains(set)).collect::<Vec<_>>());
+        }
+        sets
+    }
+
     /// Whether an arrangement of a set is live once a barrier is lost.
     pub fn is_live_inside(&mut self, set: &ArrangementSet) -> bool {
         set.iter().any(|(id, arrangement)| {
@@ -361,82 +404,4 @@ fn remembered<T: Copy>(
 }
 
 #[cfg(test)]
-mod tests {
-    use super::{ArrangementSet, Judge};
-    use crate::arrangement::{ArrangementId, ReadingId, all};
-    use crate::inspection::{Access, Findings, PartValue, Reading, ValueId};
-    use crate::supply::Supply;
-
-    #[test]
-    fn a_judge_that_turned_to_other_values_judges_as_a_new_one_does() {
-        let mut findings = Findings::new(Supply::new(120.0, 60.0));
-        findings.access = Access::ALL.iter().copied().collect();
-        let mut turned = Judge::of(&findings);
-        let changes: [fn(&mut Findings); 7] = [
-            |f| value(f, ValueId::LineCapacitor, 2.2e-9),
-            |f| value(f, ValueId::NetworkResistor, 470e3),
-            |f| value(f, ValueId::AerialCapacitor, 1e-9),
-            |f| value(f, ValueId::NetworkCapacitor, 0.25e-6),
-            |f| f.tubes = vec!["12SA7".to_owned(), "50L6GT".to_owned()],
-            |f| reading(f, ReadingId::OhmsAChassisOn, 90e3),
-            |f| f.values.retain(|value, _| *value != ValueId::LineCapacitor),
-        ];
-        for (turn, change) in changes.into_iter().enumerate() {
-            // A part of what is known before each turn, another part after it.
-            for id in (turn..all().len()).step_by(5) {
-                everything(&mut turned, ArrangementId(id as u16));
-            }
-            change(&mut findings);
-            turned.turn_to(&findings);
-            let mut anew = Judge::of(&findings);
-            for id in (turn..all().len()).step_by(3) {
-                let id = ArrangementId(id as u16);
-                assert_eq!(
-                    everything(&mut turned, id),
-                    everything(&mut anew, id),
-                    "{turn}, {id:?}"
-                );
-            }
-        }
-    }
-
-    #[test]
-    fn a_judge_says_what_one_of_other_values_would() {
-        let mut findings = Findings::new(Supply::new(120.0, 60.0));
-        value(&mut findings, ValueId::LineCapacitor, 1e-9);
-        value(&mut findings, ValueId::NetworkCapacitor, 1e-9);
-        let mut judge = Judge::of(&findings);
-        let mut differ = 0;
-        for of in [ValueId::LineCapacitor, ValueId::NetworkCapacitor] {
-            let mut other = findings.clone();
-            other.values.remove(&of);
-            for (place, arrangement) in all().iter().enumerate().step_by(7) {
-                let set = ArrangementSet::of(|a| a == arrangement);
-                let by_other = judge.worst_over_by(&other, &set);
-                let id = ArrangementId(place as u16);
-                assert_eq!(by_other, Judge::of(&other).worst_class(id), "{arrangement:?}");
-                differ += usize::from(by_other != judge.worst_class(id));
-            }
-        }
-        assert!(differ > 10, "{differ}");
-    }
-
-    fn value(findings: &mut Findings, of: ValueId, value: f64) {
-        findings.values.insert(of, PartValue { value, measured: true });
-    }
-
-    fn reading(findings: &mut Findings, of: ReadingId, value: f64) {
-        findings.readings.insert(of, Reading::Value(value));
-    }
-
-    fn everything(judge: &mut Judge, id: ArrangementId) -> String {
-        let classes = [
-            judge.worst_class(id),
-            judge.best_class(id),
-            judge.class_if_read(id),
-            judge.usual_class(id),
-        ];
-        let case = all().get(usize::from(id.0)).map(|a| judge.worst_case_of(id, a));
-        format!("{classes:?} {case:?}")
-    }
-}
+mod tests;

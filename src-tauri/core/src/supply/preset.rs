@@ -27,7 +27,7 @@ const fn preset(
     source: Source,
     mark: Mark,
 ) -> Preset {
-    let supply = Supply { volts, hertz, volts_max, feed: Feed::Direct };
+    let supply = Supply { volts, hertz, volts_max, feed: Feed::Direct, input_volts: None };
     Preset { id, of_outlet: true, supply, source, mark }
 }
 

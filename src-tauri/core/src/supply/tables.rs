@@ -23,7 +23,7 @@ pub struct PlugKind {
 }
 
 /// The colours of line, neutral and earth in one region and time.
-#[derive(Clone, Debug, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 pub struct WireColours {
     /// Where they were used.
     pub region: String,

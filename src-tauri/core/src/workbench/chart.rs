@@ -108,7 +108,10 @@ impl Says<'_> {
             zones: Zone::ALL.iter().map(|zone| self.zone(*zone, most)).collect(),
             devices: Guard::ALL
                 .iter()
-                .map(|guard| device(*guard, self.isolation, most, self.words))
+                .map(|guard| {
+                    let feed = self.findings.supply.feed;
+                    device(*guard, self.isolation, feed, most, self.words)
+                })
                 .collect(),
             points: merged(on.iter().map(|case| self.point(case)).collect()),
             beside: gathered(off.iter().map(|case| self.beside(case)).collect()),
@@ -162,7 +165,13 @@ impl Says<'_> {
     }
 
     fn cut(&self, device: Guard, case: &Case) -> ChartCut {
-        let cut_s = cut_s(device, self.isolation, case.milliamperes, case.faults);
+        let cut_s = cut_s(
+            device,
+            self.isolation,
+            self.findings.supply.feed,
+            case.milliamperes,
+            case.faults,
+        );
         let time = match cut_s {
             Some(longest) => Message::new("chart-at-most").text("time", seconds(longest)),
             None => Message::new("chart-need-not-trip"),

@@ -1,12 +1,14 @@
 //! What protective devices make of the chart: how soon each cuts a touch off, and what it does not see.
 
 use super::chart_views::{ChartDevice, Guard};
-use crate::arrangement::{Fault, FaultSet, Isolation};
+use crate::arrangement::{FaultSet, Isolation};
 use crate::body::{
-    GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RCD_USUAL_MA, RcdType, gfci_curve, gfci_trip_s,
-    rcd_curve, rcd_trip_s,
+    GFCI_MUST_TRIP_MA, GFCI_NEVER_TRIPS_MA, RCD_USUAL_MA, RcdType, gfci_curve, rcd_curve,
+    rcd_trip_s,
 };
 use crate::inspection::LONG_TOUCH_S;
+use crate::remedy::Device;
+use crate::supply::Feed;
 use crate::words::{Message, Words, milliamperes, seconds};
 
 /// The longest that a touch current in mA rms lasts behind a device with these faults, s; nothing where
@@ -17,22 +19,22 @@ use crate::words::{Message, Words, milliamperes, seconds};
 pub(super) fn cut_s(
     guard: Guard,
     isolation: Isolation,
+    feed: Feed,
     current_ma: f64,
     faults: FaultSet,
 ) -> Option<f64> {
-    match guard {
-        _ if isolation == Isolation::LineRectified => None,
-        // Its electronics are fed from the very conductors between which no voltage is left.
-        Guard::Gfci if faults.has(Fault::NeutralOpen) => None,
-        Guard::Gfci => gfci_trip_s(current_ma),
-        Guard::Rcd30 => rcd_trip_s(current_ma, RCD_USUAL_MA.value, RcdType::General),
-    }
+    let device = match guard {
+        Guard::Gfci => Device::Gfci,
+        Guard::Rcd30 => Device::RcdA,
+    };
+    device.cut(isolation, feed, current_ma, faults).seconds
 }
 
 /// A device with its curve, for currents up to `most_ma`.
 pub(super) fn device(
     guard: Guard,
     isolation: Isolation,
+    feed: Feed,
     most_ma: f64,
     words: &Words,
 ) -> ChartDevice {
@@ -50,7 +52,9 @@ pub(super) fn device(
         Isolation::Isolating => None,
         _ => Some("chart-device-direct"),
     };
-    let any = ["chart-device-blind", "chart-device-whole"].into_iter().chain(direct);
+    let isolated = (feed == Feed::Isolated).then_some("chart-device-isolated");
+    let always = ["chart-device-blind", "chart-device-whole"];
+    let any = isolated.into_iter().chain(always).chain(direct);
     ChartDevice {
         id: guard,
         name: words.say_id(name),
@@ -87,6 +91,7 @@ fn rcd_notes(rated_ma: f64) -> Vec<Message> {
 mod tests {
     use super::{Guard, cut_s};
     use crate::arrangement::{Fault, FaultSet, Isolation};
+    use crate::supply::Feed;
 
     const TIED: Isolation = Isolation::LineTied;
 
@@ -94,16 +99,20 @@ mod tests {
     fn a_gfci_is_not_counted_on_where_the_fault_takes_its_own_supply() {
         let neutral_open = FaultSet::of(&[Fault::NeutralOpen]);
         assert!(
-            cut_s(Guard::Gfci, TIED, 174.0, FaultSet::NONE).is_some_and(|seconds| seconds < 0.05)
+            cut_s(Guard::Gfci, TIED, Feed::Direct, 174.0, FaultSet::NONE)
+                .is_some_and(|seconds| seconds < 0.05)
         );
-        assert_eq!(cut_s(Guard::Gfci, TIED, 174.0, neutral_open), None);
-        assert_eq!(cut_s(Guard::Rcd30, TIED, 174.0, neutral_open), Some(0.04));
+        assert_eq!(cut_s(Guard::Gfci, TIED, Feed::Direct, 174.0, neutral_open), None);
+        assert_eq!(cut_s(Guard::Rcd30, TIED, Feed::Direct, 174.0, neutral_open), Some(0.04));
     }
 
     #[test]
     fn neither_is_counted_on_behind_a_rectifier_that_stands_on_the_line() {
         for guard in Guard::ALL {
-            assert_eq!(cut_s(*guard, Isolation::LineRectified, 174.0, FaultSet::NONE), None);
+            assert_eq!(
+                cut_s(*guard, Isolation::LineRectified, Feed::Direct, 174.0, FaultSet::NONE),
+                None
+            );
         }
     }
 }

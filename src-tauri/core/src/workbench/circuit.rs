@@ -116,17 +116,30 @@ impl Workbench {
     /// read.
     pub fn circuit(&mut self, inspection: Uuid, at: Value) -> Result<Option<CircuitView>, Problem> {
         let Some(left) = self.worst_left(inspection)? else { return Ok(None) };
-        let WorstLeft { findings, verdict, arrangement, grid } = &left;
-        let place = read_place(at, arrangement, findings.supply.feed)?;
-        let worst = &verdict.worst;
-        let quoted = worst.state.map(|state| Place { state, faults: worst.faults });
-        let (Some(place), Some(line)) = (place.or(quoted), arrangement.line) else {
-            return Ok(None);
-        };
-        let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
-        let says = Says { findings, verdict, arrangement, words: &self.words };
-        Ok(Picture { judge, says, grid, line }.view(place))
+        let judge = self.judge.get_or_insert_with(|| Judge::of(&left.findings));
+        picture_at(&left, judge, &self.words, at)
     }
+}
+
+/// The picture of an arrangement in a place, or where the verdict looks.
+///
+/// # Errors
+/// The state or a fault is none of this arrangement's.
+pub(super) fn picture_at(
+    left: &WorstLeft,
+    judge: &mut Judge,
+    words: &Words,
+    at: Value,
+) -> Result<Option<CircuitView>, Problem> {
+    let WorstLeft { findings, verdict, arrangement, grid } = left;
+    let place = read_place(at, arrangement, findings.supply.feed)?;
+    let worst = &verdict.worst;
+    let quoted = worst.state.map(|state| Place { state, faults: worst.faults });
+    let (Some(place), Some(line)) = (place.or(quoted), arrangement.line) else {
+        return Ok(None);
+    };
+    let says = Says { findings, verdict, arrangement, words };
+    Ok(Picture { judge, says, grid, line }.view(place))
 }
 
 struct Picture<'a> {
@@ -163,7 +176,7 @@ impl Picture<'_> {
             state,
             faults: faults.faults().collect(),
             flips: Flips {
-                plug: line.cord.is_reversible(),
+                plug: line.cord.goes_in_both_ways(self.says.findings.supply.feed),
                 switch: line.switch_leg != SwitchLeg::None,
                 selector: line.line_capacitor == LineCapacitor::Selector,
             },
@@ -195,14 +208,13 @@ impl Picture<'_> {
 
     fn choices(&self, faults: FaultSet) -> Vec<FaultChoice> {
         let words = self.says.words;
-        let existing = Fault::ALL
-            .iter()
-            .filter(|fault| fault.exists(self.says.arrangement, self.says.findings.supply.feed));
-        let choice = |fault: &Fault| FaultChoice {
-            fault: *fault,
+        // Those of the grid: class Y that was fitted is not counted to short.
+        let existing = self.grid.faults.iter().filter_map(|set| set.faults().next());
+        let choice = |fault: Fault| FaultChoice {
+            fault,
             name: words.say(&Message::new(format!("fault-{}", fault.id()))),
             what: words.say(&Message::new(format!("fault-{}-what", fault.id()))),
-            on: faults.has(*fault),
+            on: faults.has(fault),
         };
         existing.map(choice).collect()
     }

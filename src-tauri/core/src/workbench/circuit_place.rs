@@ -46,7 +46,7 @@ pub(super) fn read_place(
     };
     fields.finish(KEYS)?;
     let state = State { plug, switch, selector };
-    if !states(arrangement).any(|known| known == state) {
+    if !states(arrangement, feed).any(|known| known == state) {
         return Err(FieldError::new("at", Message::new("takes-state-of-arrangement")));
     }
     Ok(Some(Place { state, faults }))

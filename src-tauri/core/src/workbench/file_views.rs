@@ -154,7 +154,7 @@ pub fn assess_file(text: &[u8]) -> Result<(Findings, Verdict), Problem> {
     Ok((findings, verdict))
 }
 
-fn fault_ids(faults: FaultSet) -> Vec<&'static str> {
+pub(super) fn fault_ids(faults: FaultSet) -> Vec<&'static str> {
     faults.faults().map(|fault| fault.id()).collect()
 }
 

@@ -3,6 +3,7 @@
 use serde::Serialize;
 use serde_json::Value;
 
+use super::proof::is_of_repair;
 use super::reading_words::meter_line;
 use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question, ReadingId, TouchPart};
 use crate::store::Finding;
@@ -40,7 +41,8 @@ pub(super) fn in_order(kept: &[Finding]) -> impl Iterator<Item = &Finding> {
         Some(_) => (3, 0),
         None => (1, 0),
     };
-    let mut kept: Vec<&Finding> = kept.iter().collect();
+    // Repairs and their proof are shown by themselves.
+    let mut kept: Vec<&Finding> = kept.iter().filter(|kept| !is_of_repair(&kept.key)).collect();
     // Stable: within a group the record's own order stays.
     kept.sort_by_key(place);
     kept.into_iter()

@@ -80,6 +80,18 @@ pub struct GridView {
     pub rows: Vec<GridRow>,
 }
 
+impl GridView {
+    /// The grid of a unit without a line side: there is nothing to show.
+    pub(super) fn of_no_line(words: &Words) -> Self {
+        Self {
+            notes: vec![words.say_id("grid-no-line")],
+            arrangement: Vec::new(),
+            columns: Vec::new(),
+            rows: Vec::new(),
+        }
+    }
+}
+
 impl Workbench {
     /// Every state with every single fault, for the worst arrangement that an inspection leaves.
     ///
@@ -87,12 +99,7 @@ impl Workbench {
     /// There is no such inspection, or the record cannot be read.
     pub fn grid(&mut self, inspection: Uuid) -> Result<GridView, Problem> {
         let Some(left) = self.worst_left(inspection)? else {
-            return Ok(GridView {
-                notes: vec![self.words.say_id("grid-no-line")],
-                arrangement: Vec::new(),
-                columns: Vec::new(),
-                rows: Vec::new(),
-            });
+            return Ok(GridView::of_no_line(&self.words));
         };
         let says = Says {
             findings: &left.findings,
@@ -153,7 +160,7 @@ pub(super) struct Says<'a> {
 }
 
 impl Says<'_> {
-    fn view(&self, grid: &Grid) -> GridView {
+    pub(super) fn view(&self, grid: &Grid) -> GridView {
         let columns = grid.states.iter().map(|state| self.column(*state)).collect();
         let rows = grid.faults.iter().zip(&grid.cells);
         GridView {

@@ -14,6 +14,7 @@ mod commands;
 mod demo;
 mod demo_units;
 mod error;
+mod feeds;
 mod file_views;
 mod finding_view;
 mod grid;
@@ -21,14 +22,20 @@ mod heater_views;
 mod heater_words;
 mod heaters;
 mod insulation_test;
+mod parts_words;
 mod photo_marks;
 mod photo_measure;
 mod photo_text;
 mod photos;
+mod proof;
 mod question_views;
 mod reading_views;
 mod reading_words;
 mod readings;
+mod remedies_file;
+mod remedy_words;
+mod repair_views;
+mod repairs;
 mod session;
 mod simulated;
 mod stored_charge;
@@ -56,6 +63,7 @@ pub use circuit_walk::WalkStep;
 pub use commands::NewUnit;
 pub use demo::{DEMO_UNIT, DemoAnswer, DemoUnit};
 pub use error::{Code, Problem};
+pub use feeds::{FeedView, FeedsView};
 pub use file_views::{
     AssessView, ExposureView, LikelyView, RestsOnView, RowView, StateView, WorstStateView,
     assess_file, exposure_file, person,
@@ -67,11 +75,21 @@ pub use heaters::{HeaterFigures, heater_figures};
 pub use photo_measure::{BladesSay, BladesView, MeasureView, OfferedAnswer};
 pub use photo_text::take_in;
 pub use photos::PhotoView;
+pub use proof::{ComparedView, ProofLineView, ProofView};
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};
 pub use reading_views::{
     ExpectedView, MeterView, PlugDrawing, ProbeView, ReadingView, ReadingsView,
 };
 pub use readings::{RangeView, readings_file};
+pub use remedies_file::{
+    AfterFigures, CutFigures, ModificationFigures, RemediesFigures, StackFigures, StandingFigures,
+    remedies_file,
+};
+pub use remedy_words::RemedyWords;
+pub use repair_views::{
+    PartNeedView, RemediesView, RemedyAfter, RemedyView, RepairView, StackView, StandingView,
+    StepView,
+};
 pub use session::{Surroundings, Workbench};
 pub use simulated::simulated;
 pub use tag::{Tag, tag};

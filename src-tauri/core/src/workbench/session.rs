@@ -7,10 +7,12 @@ use uuid::Uuid;
 
 use super::commands::text;
 use super::error::Problem;
+use super::proof::take_repairs;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
 use crate::inspection::{
     Findings, Foreseen, Judge, ReadingId, ValueId, Verdict, assess_next, read_findings,
 };
+use crate::remedy::Bench;
 use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
 use crate::words::Words;
 
@@ -40,6 +42,8 @@ pub struct Workbench {
     pub(super) words: Words,
     pub(super) judge: Option<Judge>,
     foreseen: Foreseen,
+    /// What is known of repairs of the unit that was asked about last.
+    pub(super) repairs: Bench,
 }
 
 impl Workbench {
@@ -61,7 +65,14 @@ impl Workbench {
 
     fn over(store: Store, around: Surroundings) -> Self {
         let words = Words::of(&around.locale);
-        Self { store, around, words, judge: None, foreseen: Foreseen::default() }
+        Self {
+            store,
+            around,
+            words,
+            judge: None,
+            foreseen: Foreseen::default(),
+            repairs: Bench::default(),
+        }
     }
 
     /// The units, last changed first; `text` filters by name, place, kind or number.
@@ -177,6 +188,7 @@ impl Workbench {
         }
         // Values that were looked for in vain are the record's own; a findings file has no word for them.
         let left_open = file.remove(LEFT_OPEN);
+        take_repairs(&mut file);
         let mut findings = read_findings(Value::Object(file))?;
         if let Some(Value::Object(values)) = left_open {
             findings.plate_left_open = values.contains_key("rated");

@@ -101,6 +101,8 @@ impl<'a> TouchWords<'a> {
         let outlet = match self.findings.supply.feed {
             Feed::Direct => "touch-earth-direct",
             Feed::BothHot => "touch-earth-both_hot",
+            Feed::Isolated => "touch-earth-isolated",
+            Feed::StepDownAuto => "touch-earth-step_down_auto",
         };
         let protection = self.findings.live_test.protection.map(|id| self.protection(id).says);
         let steps = [outlet, "touch-earth-enter"].map(|id| self.words.say_id(id));

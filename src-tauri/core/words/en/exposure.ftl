@@ -99,4 +99,5 @@ chart-device-blind = It does not see a touch from hot to neutral, only current t
 # Reference: standards.md, from memory.
 chart-device-direct = Direct current that a half-wave rectifier draws can blind an RCD of type AC; type A stands 6 mA of it (from memory).
 chart-device-rectified = What a rectifier on the line passes is no plain alternating current: it is not counted on here.
+chart-device-isolated = Behind an isolating transformer it sees nothing of a touch: it is not counted on here.
 chart-device-whole = It does not make the current smaller: until it trips, all of it flows.

@@ -29,6 +29,9 @@ fault-outlet_reversed-what = Hot and neutral are swapped, so a plug that fits on
 fault-neutral_open = a broken neutral in the supply
 fault-neutral_open-what = The set may go dead, but its neutral side is pulled up towards hot by other loads.
 
+fault-feed_earthed = the isolated supply joined to earth
+fault-feed_earthed-what = The insulation of the isolating transformer in front has failed, or a second unit on it joins one of its conductors to earth. The other conductor is then at all of the supply voltage.
+
 # Joins two faults into one phrase; the result fills $fault.
 fault-two = { $first } and { $second }
 

@@ -5,6 +5,8 @@ import type { ChartView } from '../types/ChartView';
 import type { CircuitView } from '../types/CircuitView';
 import type { Code } from '../types/Code';
 import type { Fault } from '../types/Fault';
+import type { Feed } from '../types/Feed';
+import type { FeedsView } from '../types/FeedsView';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
 import type { GridView } from '../types/GridView';
@@ -12,13 +14,19 @@ import type { InsulationView } from '../types/InsulationView';
 import type { JsonValue } from '../types/serde_json/JsonValue';
 import type { Mark } from '../types/Mark';
 import type { MeasureView } from '../types/MeasureView';
+import type { Modification } from '../types/Modification';
 import type { NewUnit } from '../types/NewUnit';
 import type { PresetView } from '../types/PresetView';
+import type { ProofLine } from '../types/ProofLine';
+import type { ProofView } from '../types/ProofView';
 import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
 import type { ReadingsView } from '../types/ReadingsView';
+import type { RemediesView } from '../types/RemediesView';
+import type { RepairView } from '../types/RepairView';
 import type { State } from '../types/State';
 import type { Supply } from '../types/Supply';
+import type { TouchPosition } from '../types/TouchPosition';
 import type { TouchTestView } from '../types/TouchTestView';
 import type { TubeHit } from '../types/TubeHit';
 import type { TubeRead } from '../types/TubeRead';
@@ -39,6 +47,19 @@ export interface Rated {
 
 /** A position of plug, switch and ground switch, with the faults that are put in. */
 export type CircuitPlace = State & { faults: Fault[] };
+
+/** A stack of repairs in their order, and the limit that class Y is sized for, mA; without one what is usual. */
+export type RemedyStack = { steps: Modification[]; limit_ma?: number };
+
+/** What was measured for a line of a proof: whichever the line takes. */
+export type ProofEntry =
+  | { read: number }
+  | { over_range: true }
+  | { holds: boolean }
+  | { positions: Partial<Record<TouchPosition, number>> };
+
+/** Where a unit will be plugged in; the input only of an autotransformer. */
+export type FeedChoice = { feed: Feed; input_volts?: number };
 
 /** A meter's highest resistance, Ω, and its accuracy, % of the reading and digits. */
 export type Meter = { max_ohms: number; percent: number; digits: number };
@@ -86,6 +107,21 @@ export interface Backend {
   /** The picture of the worst arrangement; `null` is where the verdict looks. Nothing without a line side. */
   circuit(inspection: string, at: CircuitPlace | null): Promise<CircuitView | null>;
   chart(inspection: string): Promise<ChartView>;
+  /** What each repair would change, and the shortest way to two faults. */
+  remedies(inspection: string): Promise<RemediesView>;
+  /** A stack of repairs before and after. Refused where a step is not offered. */
+  remedyStack(inspection: string, stack: RemedyStack): Promise<RepairView>;
+  /** The picture after a stack of repairs, of the arrangement that is then the worst. */
+  circuitRepaired(inspection: string, stack: RemedyStack, at: CircuitPlace | null): Promise<CircuitView | null>;
+  /** Keeps a stack; an empty one takes the choice back. */
+  chooseRemedies(inspection: string, stack: RemedyStack): Promise<InspectionView>;
+  proof(inspection: string): Promise<ProofView>;
+  /** Taken back by `withdraw` of `proof.<line>`. */
+  enterProof(inspection: string, line: ProofLine, entry: ProofEntry): Promise<InspectionView>;
+  /** Refused while a line of the proof is open or failed. */
+  markReady(inspection: string, ready: boolean): Promise<InspectionView>;
+  feeds(inspection: string): Promise<FeedsView>;
+  setFeed(inspection: string, feed: FeedChoice): Promise<InspectionView>;
   touchTest(inspection: string): Promise<TouchTestView>;
   /** One thing of the live touch test, such as `protection` or a position's volts. */
   setLiveTest(inspection: string, part: string, value: string | number | boolean): Promise<InspectionView>;
@@ -147,6 +183,19 @@ export function backendOver(call: Call): Backend {
         charge: { farads, volts, ...(bleedOhms === null ? {} : { bleed_ohms: bleedOhms }) },
       }),
     insulationTest: (inspection) => call('insulation_test', { inspection }),
+    remedies: (inspection) => call('remedies', { inspection }),
+    remedyStack: (inspection, stack) =>
+      call('remedy_stack', { inspection, stack: { ...stack } }),
+    circuitRepaired: (inspection, stack, at) =>
+      call('circuit_repaired', { inspection, stack: { ...stack }, at: at === null ? null : { ...at } }),
+    chooseRemedies: (inspection, stack) =>
+      call('choose_remedies', { inspection, stack: { ...stack } }),
+    proof: (inspection) => call('proof', { inspection }),
+    enterProof: (inspection, line, entry) =>
+      call('enter_proof', { inspection, line, entry: { ...entry } }),
+    markReady: (inspection, ready) => call('mark_ready', { inspection, ready }),
+    feeds: (inspection) => call('feeds', { inspection }),
+    setFeed: (inspection, feed) => call('set_feed', { inspection, feed: { ...feed } }),
     grid: (inspection) => call('grid', { inspection }),
     circuit: (inspection, at) => call('circuit', { inspection, at }),
     chart: (inspection) => call('chart', { inspection }),

@@ -3,4 +3,4 @@
 /**
  * One failure.
  */
-export type Fault = "lost_barrier" | "stray_far" | "stray_near" | "near_capacitor_shorted" | "far_capacitor_shorted" | "selector_capacitor_shorted" | "network_capacitor_shorted" | "aerial_capacitor_shorted" | "insulation_breakdown" | "earth_open" | "outlet_reversed" | "neutral_open";
+export type Fault = "lost_barrier" | "stray_far" | "stray_near" | "near_capacitor_shorted" | "far_capacitor_shorted" | "selector_capacitor_shorted" | "network_capacitor_shorted" | "aerial_capacitor_shorted" | "insulation_breakdown" | "earth_open" | "outlet_reversed" | "neutral_open" | "feed_earthed";

@@ -3,4 +3,4 @@
 /**
  * Which outlet contacts carry voltage against earth.
  */
-export type Feed = "direct" | "both_hot";
+export type Feed = "direct" | "both_hot" | "isolated" | "step_down_auto";

@@ -20,4 +20,8 @@ volts_max: number,
 /**
  * Which contacts are hot.
  */
-feed: Feed, };
+feed: Feed, 
+/**
+ * What goes into a step-down autotransformer, V rms, from volts to 1000; twice the volts where nobody says so.
+ */
+input_volts?: number, };

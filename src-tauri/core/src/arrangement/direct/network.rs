@@ -3,10 +3,10 @@
 use super::super::factors::{
     Arrangement, Cord, Isolation, Leg, LineCapacitorClass, LineSide, NearPin, Reach,
 };
+use super::super::legs::capacitor_legs;
 use super::super::reading::{Probe, ReadingId};
 use super::super::state::{Selector, Switch};
 use super::super::values::Spread;
-use super::super::wiring::capacitor_legs;
 use super::parts::DirectParts;
 use crate::circuit::{Network, Node};
 

@@ -5,6 +5,7 @@ use super::super::findings::Findings;
 use super::super::permission::forbids_power;
 use super::super::verdict::{Basis, Verdict};
 use crate::hazard::Class;
+use crate::supply::Feed;
 use crate::words::Message;
 
 /// Whether a unit may be plugged in for the test at all.
@@ -34,6 +35,8 @@ fn refused(findings: &Findings, verdict: &Verdict, metal: bool) -> Vec<Message> 
     let says = |answer| findings.says(Question::Plug, answer);
     let class = |basis| verdict.treat_as == Class::Live && verdict.basis == basis;
     let alone = [
+        // Nothing comes back to earth there, so the test would read nothing whatever the unit is.
+        (findings.supply.feed == Feed::Isolated, "touch-refused-isolated"),
         (verdict.treat_as == Class::NoLine, "touch-refused-no_line"),
         (!verdict.conflicts.is_empty(), "touch-refused-conflict"),
         (class(Basis::Shown), "touch-refused-live"),
