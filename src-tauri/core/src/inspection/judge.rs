@@ -3,6 +3,8 @@
 //! A changed answer needs no new judge. A changed value has the arrangements that contain the part judged
 //! anew, a changed supply all. Arrangements that are electrically alike are judged once.
 
+mod memory;
+
 use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::arrangement::{
@@ -13,6 +15,7 @@ use crate::supply::Supply;
 
 use super::findings::Findings;
 use super::set::ArrangementSet;
+use memory::{keep, remembered};
 
 /// Knows the class of every arrangement it was asked about.
 #[derive(Clone, Debug)]
@@ -376,31 +379,6 @@ fn exposed(arrangement: &Arrangement) -> Arrangement {
 
 fn is_earthed(arrangement: &Arrangement) -> bool {
     arrangement.line.is_some_and(|line| line.cord.is_earthed())
-}
-
-/// Takes over what was known of the arrangements that two knowledges of the parts judge alike.
-fn keep<T: Copy>(memory: &mut [Option<T>], known: &[Option<T>], (then, now): (Parts, Parts)) {
-    for ((slot, known), arrangement) in memory.iter_mut().zip(known).zip(all()) {
-        if known.is_some() && then.agree_on(&now, arrangement) {
-            *slot = *known;
-        }
-    }
-}
-
-fn remembered<T: Copy>(
-    memory: &mut [Option<T>],
-    id: ArrangementId,
-    work_out: impl FnOnce() -> T,
-) -> T {
-    let slot = memory.get_mut(usize::from(id.0));
-    if let Some(Some(known)) = slot {
-        return *known;
-    }
-    let found = work_out();
-    if let Some(slot) = slot {
-        *slot = Some(found);
-    }
-    found
 }
 
 #[cfg(test)]

@@ -13,7 +13,7 @@ use unic_langid::LanguageIdentifier;
 
 pub use quantity::{
     TRACE_MA, amperes, coulombs, farads, heater_volts, hertz, joules, milliamperes, millimetres,
-    milliwatts, ohms, percent, ratio, seconds, volts, watts,
+    milliwatts, ohms, percent, potential, ratio, seconds, volts, watts,
 };
 
 static FILES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/words");

@@ -22,6 +22,18 @@ pub fn volts(volts: f64) -> String {
     with_unit(volts, "V")
 }
 
+/// What metal is at against earth, in V. What is too little to matter is not called nothing: neutral is only near earth.
+pub fn potential(volts: f64) -> String {
+    if volts < NEAR_EARTH_V {
+        format!("<{JOIN}{NEAR_EARTH_V}{JOIN}V")
+    } else {
+        with_unit(volts, "V")
+    }
+}
+
+/// Below this metal counts as near earth, V.
+const NEAR_EARTH_V: f64 = 0.1;
+
 /// A heater voltage in V, to a hundredth at most: that is how it is printed and added up.
 pub fn heater_volts(volts: f64) -> String {
     let text = format!("{volts:.2}");

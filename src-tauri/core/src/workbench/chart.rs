@@ -58,7 +58,14 @@ pub fn chart(
     grid: &Grid,
     words: &Words,
 ) -> ChartView {
-    Says { findings, verdict, isolation: arrangement.isolation, words }.view(arrangement, grid)
+    Says {
+        findings,
+        verdict,
+        isolation: arrangement.isolation,
+        on_earth: arrangement.is_line_on_earth(),
+        words,
+    }
+    .view(arrangement, grid)
 }
 
 /// One of the states shown.
@@ -91,6 +98,7 @@ struct Says<'a> {
     findings: &'a Findings,
     verdict: &'a Verdict,
     isolation: Isolation,
+    on_earth: bool,
     words: &'a Words,
 }
 
@@ -148,8 +156,10 @@ impl Says<'_> {
     }
 
     fn is_quoted(&self, state: State, faults: FaultSet) -> bool {
-        shown_worst(self.verdict)
-            .is_some_and(|worst| worst.state == Some(state) && worst.faults == faults)
+        // A set that puts the line on the earth wire is live by what it is, not by any current.
+        !self.on_earth
+            && shown_worst(self.verdict)
+                .is_some_and(|worst| worst.state == Some(state) && worst.faults == faults)
     }
 
     fn point(&self, case: &Case) -> ChartPoint {

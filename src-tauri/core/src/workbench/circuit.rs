@@ -5,7 +5,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::circuit_place::{Place, read_place};
-use super::circuit_walk::{Cell, WalkStep, walk};
+use super::circuit_walk::{Cell, WalkStep, cells, walk};
 use super::error::Problem;
 use super::grid::{CellLevel, Says, WorstLeft, notes_on};
 use super::session::Workbench;
@@ -13,9 +13,9 @@ use crate::arrangement::{
     Arrangement, Cord, Fault, FaultSet, Isolation, LineCapacitor, LineCapacitorClass, LineSide,
     NearPin, Part, Reach, State, SwitchLeg, Values, hot_pin,
 };
-use crate::hazard::{Class, Grid, Outcome, Way};
+use crate::hazard::{Class, Grid, Outcome, STOP_VOLTS, Way};
 use crate::inspection::Judge;
-use crate::words::{Message, TRACE_MA, Words, farads, ohms, volts};
+use crate::words::{Message, TRACE_MA, Words, farads, ohms, potential};
 
 /// A fault that can happen to it.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -134,7 +134,8 @@ pub(super) fn picture_at(
     let WorstLeft { findings, verdict, arrangement, grid } = left;
     let place = read_place(at, arrangement, findings.supply.feed)?;
     let worst = &verdict.worst;
-    let quoted = worst.state.map(|state| Place { state, faults: worst.faults });
+    let quoted = on_earth(arrangement, grid)
+        .or_else(|| worst.state.map(|state| Place { state, faults: worst.faults }));
     let (Some(place), Some(line)) = (place.or(quoted), arrangement.line) else {
         return Ok(None);
     };
@@ -159,7 +160,8 @@ impl Picture<'_> {
         let words = self.says.words;
         let choices = self.choices(faults);
         let pair = self.pair();
-        let walk = walk(self.grid, pair, &self.says);
+        let behind = self.behind();
+        let walk = walk(self.grid, pair, &behind, &self.says);
         let label = |class: Class| words.say(&Message::new(format!("class-{}", class.id())));
         let says = &self.says;
         let notes = notes_on(says.findings, says.verdict, says.arrangement);
@@ -186,7 +188,7 @@ impl Picture<'_> {
             level: cell.level,
             word: cell.word,
             figure: cell.figure,
-            volts: volts(at_volts(&way)),
+            volts: potential(at_volts(&way)),
             described: describe(&self.says, &way, &cell.sentences),
             sentences: with_barrier(words, &way, cell.sentences),
             class_label: label(class),
@@ -196,6 +198,20 @@ impl Picture<'_> {
             path: way.parts,
             walk,
         })
+    }
+
+    /// What the chassis is at in each state as found, V rms: nothing comes of most behind a barrier, and that is what
+    /// tells them apart.
+    fn behind(&mut self) -> Vec<(State, f64)> {
+        let mut volts = |state: State| {
+            let way = self.judge.way(self.says.arrangement, state, FaultSet::NONE);
+            (state, way.map_or(0.0, |way| way.chassis_volts))
+        };
+        if self.line.reach == Reach::Closed {
+            self.grid.states.iter().map(|state| volts(*state)).collect()
+        } else {
+            Vec::new()
+        }
     }
 
     /// The two faults that the verdict quotes, where one alone does not make it live.
@@ -220,6 +236,13 @@ impl Picture<'_> {
     }
 }
 
+/// The position that shows why a set with the supply on the earth wire is live: where the breaker trips.
+fn on_earth(arrangement: &Arrangement, grid: &Grid) -> Option<Place> {
+    let trips = |cell: &Cell| cell.outcome == Outcome::BreakerTrips;
+    let cell = arrangement.is_line_on_earth().then(|| cells(grid).into_iter().find(trips));
+    cell.flatten().map(|Cell { state, faults, .. }| Place { state, faults })
+}
+
 /// What the metal that is touched is at, V rms; behind a barrier, what the chassis is at. Where less comes through than
 /// any part lets through, nothing joins it to the supply, and what the solver says it floats at is none of anybody's.
 fn at_volts(way: &Way) -> f64 {
@@ -233,7 +256,12 @@ fn at_volts(way: &Way) -> f64 {
 /// The sentences of the cell; behind a barrier, also what is behind it.
 fn with_barrier(words: &Words, way: &Way, mut sentences: Vec<String>) -> Vec<String> {
     if way.outcome == Outcome::BehindBarrier {
-        let behind = Message::new("circuit-behind").text("volts", volts(way.chassis_volts));
+        let behind = Message::new(if way.chassis_volts < STOP_VOLTS.value {
+            "circuit-behind"
+        } else {
+            "circuit-behind-live"
+        })
+        .text("volts", potential(way.chassis_volts));
         sentences.push(words.say(&behind));
     }
     sentences

@@ -30,17 +30,29 @@ pub(super) struct Cell {
 }
 
 /// The walk through the worst arrangement.
-pub(super) fn walk(grid: &Grid, pair: Option<Cell>, says: &Says<'_>) -> Vec<WalkStep> {
+pub(super) fn walk(
+    grid: &Grid,
+    pair: Option<Cell>,
+    behind: &[(State, f64)],
+    says: &Says<'_>,
+) -> Vec<WalkStep> {
     let cells = cells(grid);
     let found = || cells.iter().copied().filter(|cell| cell.faults.is_empty());
     let off = || found().filter(|cell| cell.state.switch == Switch::Off);
     let broken = cells.iter().copied().filter(|cell| !cell.faults.is_empty());
     let switched = says.arrangement.line.is_some_and(|line| line.switch_leg != SwitchLeg::None);
+    let behind = |cell: &Cell| {
+        behind.iter().find(|(state, _)| *state == cell.state).map_or(0.0, |(_, volts)| *volts)
+    };
+    let on_earth = says.arrangement.is_line_on_earth();
+    let trips = cells.iter().copied().find(|cell| cell.outcome == Outcome::BreakerTrips);
     let steps = [
-        ("walk-kindest", kindest(found())),
-        ("walk-worst", worst(found())),
-        ("walk-off", worst(off()).filter(|_| switched)),
-        ("walk-fault", worst(broken)),
+        ("walk-kindest", kindest(found(), behind)),
+        // Where the supply is on the earth wire no position as found is the worst.
+        ("walk-worst", worst(found(), behind).filter(|_| !on_earth)),
+        ("walk-off", worst(off(), behind).filter(|_| switched)),
+        ("walk-on-earth", trips.filter(|_| on_earth)),
+        ("walk-fault", worst(broken, |_| 0.0)),
         ("walk-pair", pair),
     ];
     let mut walk: Vec<WalkStep> = Vec::new();
@@ -67,7 +79,7 @@ fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
     }
 }
 
-fn cells(grid: &Grid) -> Vec<Cell> {
+pub(super) fn cells(grid: &Grid) -> Vec<Cell> {
     let rows = grid.faults.iter().zip(&grid.cells);
     let of_row = |(faults, row): (&FaultSet, &Vec<Outcome>)| -> Vec<Cell> {
         let cells = grid.states.iter().zip(row);
@@ -81,16 +93,20 @@ fn cells(grid: &Grid) -> Vec<Cell> {
     rows.flat_map(of_row).collect()
 }
 
-/// The first of those with the most current.
-fn worst(cells: impl Iterator<Item = Cell>) -> Option<Cell> {
-    cells.reduce(|best, next| if is_worse(next.outcome, best.outcome) { next } else { best })
+/// The first of those with the most current; where nothing can be touched, with the most behind it.
+fn worst(cells: impl Iterator<Item = Cell>, behind: impl Fn(&Cell) -> f64) -> Option<Cell> {
+    cells.reduce(|best, next| if is_worse(&next, &best, &behind) { next } else { best })
 }
 
 /// The first of those with the least.
-fn kindest(cells: impl Iterator<Item = Cell>) -> Option<Cell> {
-    cells.reduce(|best, next| if is_worse(best.outcome, next.outcome) { next } else { best })
+fn kindest(cells: impl Iterator<Item = Cell>, behind: impl Fn(&Cell) -> f64) -> Option<Cell> {
+    cells.reduce(|best, next| if is_worse(&best, &next, &behind) { next } else { best })
 }
 
-fn is_worse(one: Outcome, other: Outcome) -> bool {
-    one != other && one.worse(other) == one
+fn is_worse(one: &Cell, other: &Cell, behind: &impl Fn(&Cell) -> f64) -> bool {
+    if one.outcome == other.outcome {
+        behind(one) > behind(other)
+    } else {
+        one.outcome.worse(other.outcome) == one.outcome
+    }
 }

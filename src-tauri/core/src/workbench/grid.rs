@@ -10,7 +10,7 @@ use crate::body::{LET_GO_MA, STARTLE_MA};
 use crate::fields::id_enum;
 use crate::hazard::{Class, Grid, Outcome, Worst};
 use crate::inspection::{Findings, Judge, Verdict, severity_sentence, worst_state_sentence};
-use crate::words::{Message, Words, milliamperes, volts};
+use crate::words::{Message, Words, milliamperes, potential, volts};
 
 id_enum! {
     /// How much a cell is.
@@ -148,7 +148,8 @@ pub(super) fn notes_on(
         }
     };
     let on_earth = arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
-    std::iter::once(of).chain(on_earth).collect()
+    // What holds whatever the figures are comes first.
+    on_earth.into_iter().chain([of]).collect()
 }
 
 /// Says what the cells of an arrangement come to.
@@ -233,7 +234,10 @@ impl Says<'_> {
             figure: matches!(outcome, Outcome::Touch { .. }).then(|| milliamperes(current)),
             milliamperes: current,
             sentences: self.sentences(state, faults, outcome),
-            quoted: worst.state == Some(state) && worst.faults == faults,
+            // A set that puts the line on the earth wire is live by what it is, not by any current here.
+            quoted: !self.arrangement.is_line_on_earth()
+                && worst.state == Some(state)
+                && worst.faults == faults,
         }
     }
 
@@ -253,7 +257,7 @@ impl Says<'_> {
                 Message::new("cell-touch")
                     .message("state", state)
                     .text("current", milliamperes(current))
-                    .text("volts", volts(open_circuit_volts)),
+                    .text("volts", potential(open_circuit_volts)),
                 severity_sentence(current),
             ],
             Outcome::BreakerTrips => vec![Message::new("cell-trips-what").message("state", state)],
@@ -261,7 +265,9 @@ impl Says<'_> {
                 vec![Message::new("cell-barrier-what").message("state", state)]
             }
         };
-        messages.iter().map(|message| self.words.say(message)).collect()
+        let on_earth =
+            self.arrangement.is_line_on_earth().then(|| Message::new("grid-line-on-earth"));
+        on_earth.iter().chain(&messages).map(|message| self.words.say(message)).collect()
     }
 }
 

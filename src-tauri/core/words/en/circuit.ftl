@@ -3,6 +3,7 @@
 # $parts is a list of part messages, from the outlet on.
 circuit-way = The way of the current: { $parts }.
 circuit-behind = Behind it the chassis is at { $volts }.
+circuit-behind-live = Behind it the chassis is at { $volts }: only what covers it keeps you off live metal.
 
 ## The parts, as the way of the current names them
 
@@ -32,5 +33,6 @@ part-person = you, to earth
 walk-kindest = The least in this one arrangement
 walk-worst = The worst position
 walk-off = Switched off
+walk-on-earth = The supply on the earth wire
 walk-fault = One thing fails
 walk-pair = Two things fail

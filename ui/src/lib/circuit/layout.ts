@@ -11,7 +11,8 @@ export interface Layout {
   wires: Wire[];
 }
 
-const TIED = ['line_tied', 'heater_transformer', 'autotransformer'];
+/** The isolations whose chassis is on the near leg. */
+export const TIED: readonly string[] = ['line_tied', 'heater_transformer', 'autotransformer'];
 
 /** Whether the circuit's common is something else than the chassis. */
 export function hasOwnCommon({ isolation }: Pick<Drawn, 'isolation'>): boolean {

@@ -1,6 +1,6 @@
 /** What the way of the current shows, in a sentence for somebody who has never opened a radio. */
 
-import { opensWay } from './layout';
+import { opens, opensWay, TIED } from './layout';
 import type { Drawn } from './symbols';
 
 type Shown = Drawn & { level: string };
@@ -9,8 +9,12 @@ type Shown = Drawn & { level: string };
 export function why(view: Shown): string | null {
   const passes = new Set(view.path);
   if (view.path.length === 0 || view.level === 'breaker_trips') return null;
-  if (opensWay(view)) return 'circuit-why-open';
+  const stray = view.faults.some((fault) => fault === 'stray_near' || fault === 'stray_far');
+  if (stray && TIED.includes(view.isolation) && view.faults.includes('stray_far') && view.state.switch === 'on') return 'circuit-why-short';
   if (passes.has('stray_near') || passes.has('stray_far')) return 'circuit-why-stray';
+  if (stray && view.level === 'below') return 'circuit-why-stray-holds';
+  // Where the chassis stays on its leg, an open switch in the other is not what keeps it low.
+  if (opensWay(view) && !(TIED.includes(view.isolation) && !opens(view, 'near'))) return 'circuit-why-open';
   if (view.faults.some((fault) => fault.endsWith('_shorted') && isOnWay(fault, passes))) return 'circuit-why-shorted';
   if (passes.has('near_capacitor') || passes.has('far_capacitor')) return 'circuit-why-capacitor';
   if (passes.has('aerial_capacitor')) return 'circuit-why-aerial';

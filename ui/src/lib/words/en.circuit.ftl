@@ -107,14 +107,16 @@ circuit-legend = The thick line is the way of the current. It alternates, turnin
 circuit-legend-thin = The thin line is the way of the current, so little that you would hardly feel it. It alternates: the arrows show one half of that.
 circuit-legend-earth = The line is the way of the current by the earth wire, past whoever stands there. It alternates: the arrows show one half of that.
 circuit-legend-trips = The line is the way of the current by the earth wire until the breaker trips. Until then the metal is live, and whoever touches it is in the circuit too: the dashed line.
-circuit-legend-none = No line: nothing to speak of has a way through anybody.
-circuit-legend-tape = The pins are alike: mark one with tape and call it B.
+circuit-legend-none = No way is drawn: nobody is in the circuit in this position.
+circuit-legend-tape = The pins are alike: B is the one that was marked with tape.
 circuit-legend-y = Y is a class-Y capacitor.
 
 ## Why it flows the way it does. The chassis is the metal frame; the common is what the circuit counts its volts from.
 
 circuit-why-open = The switch is open in the way of the current, so next to nothing gets through.
 circuit-why-stray = A bare wire lies on the chassis, the metal frame. The line comes to the metal without passing the switch or any part.
+circuit-why-stray-holds = A bare wire lies on the chassis, the metal frame, and holds it at what that wire is at. That is low just here, and live as soon as the wire is on hot.
+circuit-why-short = The bare wire and the leg that the chassis, the metal frame, is joined to are a short circuit. A fuse or a breaker may end it; until then the metal is live.
 circuit-why-shorted = A capacitor that held the line back has failed and is now as good as a wire.
 circuit-why-capacitor = A capacitor joins the line to the chassis, the metal frame. It lets alternating current through all the time.
 circuit-why-aerial = The aerial terminal hangs on the circuit by a capacitor. It lets alternating current through all the time.
