@@ -8,6 +8,8 @@
 mod asking;
 #[path = "workbench/bench.rs"]
 mod bench;
+#[path = "workbench/circuit.rs"]
+mod circuit;
 #[path = "workbench/files.rs"]
 mod files;
 #[path = "workbench/heaters.rs"]

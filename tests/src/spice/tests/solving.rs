@@ -27,7 +27,8 @@ fn cases_of_one_deck_do_not_disturb_each_other() {
         random_cases(&mut rng, 20).into_iter().map(|case| (case, Some(body("c")))).collect();
     for (job, together) in jobs.iter().zip(run_batch(&jobs)) {
         let alone = &run_batch(std::slice::from_ref(job))[0];
-        assert_near(together["c"], alone["c"], 1e-9);
+        // A feed that floats hangs on its stray capacitances alone: rounding of the solver comes through.
+        assert_near(together["c"], alone["c"], 1e-8);
     }
 }
 
