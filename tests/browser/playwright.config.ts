@@ -27,8 +27,7 @@ export default defineConfig({
       scale: 'css',
       // The edges of letters differ a little from one build of the browser to the next.
       threshold: 0.2,
-      // A figure of danger is a few letters: it may not hide in what is let pass.
-      maxDiffPixels: 120,
+      maxDiffPixelRatio: 0.01,
     },
   },
   use: {

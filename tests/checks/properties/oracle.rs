@@ -3,12 +3,14 @@
 use coldchassis_core::arrangement::{Arrangement, FaultSet, states};
 use coldchassis_core::body::{LET_GO_MA, STARTLE_MA};
 use coldchassis_core::hazard::{Class, Corner, Exposures, Worst};
-use coldchassis_core::inspection::{ArrangementSet, Findings};
+use coldchassis_core::inspection::{Answer, ArrangementSet, Findings, Question};
 
 use crate::arrangements::sets_of_faults;
 
 /// Judges arrangements for the supply and the values of some findings.
 pub struct Oracle {
+    /// A switch lifts the earth: closed, it puts a set with the chassis on the line on the earth wire.
+    lifts: bool,
     highest: Exposures,
     nominal: Exposures,
 }
@@ -55,6 +57,7 @@ impl Oracle {
     pub fn of(findings: &Findings) -> Self {
         let (supply, parts) = (findings.supply, findings.parts());
         Self {
+            lifts: findings.answers.get(&Question::EarthLift) == Some(&Answer::One("present")),
             highest: Exposures::new(&supply, supply.volts_max, parts),
             nominal: Exposures::new(&supply, supply.volts, parts),
         }
@@ -62,6 +65,9 @@ impl Oracle {
 
     /// At the highest voltage; where a breaker that trips there may hold at the nominal one, at both.
     fn worst_class(&mut self, arrangement: &Arrangement) -> Class {
+        if self.lifts && arrangement.with_lift_closed().is_some() {
+            return Class::Live;
+        }
         let mut all = classes(&mut self.highest, arrangement);
         if is_earthed(arrangement) {
             all.extend(classes(&mut self.nominal, arrangement));
@@ -71,6 +77,9 @@ impl Oracle {
     }
 
     fn best_class(&mut self, arrangement: &Arrangement) -> Class {
+        if self.lifts && arrangement.with_lift_closed().is_some() {
+            return Class::Live;
+        }
         let all = classes(&mut self.nominal, arrangement);
         all.into_iter().max().expect("every arrangement has a corner")
     }
@@ -95,6 +104,8 @@ impl Oracle {
     pub fn worst_case(&mut self, set: &ArrangementSet) -> Worst {
         let mut worst: Option<Worst> = None;
         for (_, arrangement) in set.iter() {
+            let closed = arrangement.with_lift_closed().filter(|_| self.lifts);
+            let arrangement = closed.as_ref().unwrap_or(arrangement);
             let mut cases = vec![self.highest.worst(arrangement)];
             if is_earthed(arrangement) {
                 cases.push(self.nominal.worst(arrangement));
