@@ -84,6 +84,7 @@ bench: setup-bench ## print how fast the core is, with the ratio to ngspice and 
 	cargo bench --package coldchassis-tests --bench heaters
 	cargo bench --package coldchassis-tests --bench readings
 	cargo bench --package coldchassis-tests --bench photo
+	cargo bench --package coldchassis-tests --bench records
 
 pace: setup-bench screens ## print how fast the app starts and goes from question to question
 	cargo build --release -p coldchassis-app

@@ -44,6 +44,15 @@ const COMMANDS: &[&str] = &[
     "study_heaters",
     "load_demo",
     "remove_demo",
+    "show_queue",
+    "count_queue",
+    "list_places",
+    "set_unit_state",
+    "export_bundle",
+    "import_bundle",
+    "list_snapshots",
+    "restore_snapshot",
+    "export_readable",
 ];
 
 fn main() {

@@ -13,6 +13,8 @@ use tauri::{State, Wry, command};
 use uuid::Uuid;
 
 use super::desk::Desk;
+// Commands of the record as a whole, listed below with the others.
+use super::records::*;
 use super::trouble::Trouble;
 
 type Desked<'a> = State<'a, Desk>;
@@ -63,6 +65,15 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         study_heaters,
         load_demo,
         remove_demo,
+        show_queue,
+        count_queue,
+        list_places,
+        set_unit_state,
+        export_bundle,
+        import_bundle,
+        list_snapshots,
+        restore_snapshot,
+        export_readable,
     ]
 }
 

@@ -4,13 +4,18 @@ use std::any::Any;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Mutex, PoisonError};
+use std::time::Duration;
 
 use coldchassis_core::words::Words;
-use coldchassis_core::workbench::{Problem, Workbench};
+use coldchassis_core::workbench::{Code, Problem, Recovery, Workbench};
 use tauri::{AppHandle, Manager};
 
 use super::device;
 use super::trouble::Trouble;
+
+/// How long to wait before looking again for what is due beside the window: soon enough for a class that
+/// came in a bundle, seldom enough to cost a phone nothing.
+const ROUND: Duration = Duration::from_secs(20);
 
 /// The workbench, or what keeps it shut: every command is answered, with its view or with a sentence.
 pub struct Desk {
@@ -58,6 +63,73 @@ impl Desk {
         answer.map_err(|problem| self.trouble(&problem))
     }
 
+    /// Asks for the way back from a damaged record, whether the record can be opened or not.
+    ///
+    /// # Errors
+    /// There is no folder, or what the question says.
+    pub fn recovery<T>(
+        &self,
+        ask: impl FnOnce(&Recovery) -> Result<T, Problem>,
+    ) -> Result<T, Trouble> {
+        self.beside(|| {
+            let folder = self.folder.clone()?;
+            let photos = Some(device::photos(&folder));
+            ask(&Recovery::of(&device::record(&folder), photos, device::LOCALE))
+        })
+    }
+
+    /// As [`Desk::recovery`], with the record closed; the next command opens what stands there then.
+    ///
+    /// # Errors
+    /// As [`Desk::recovery`].
+    pub fn closed<T>(
+        &self,
+        ask: impl FnOnce(&Recovery) -> Result<T, Problem>,
+    ) -> Result<T, Trouble> {
+        let mut kept = self.bench.lock().unwrap_or_else(PoisonError::into_inner);
+        *kept = None;
+        self.recovery(ask)
+    }
+
+    /// Takes the record off the desk, because it was found damaged: every command says so from now on.
+    fn shut(&self, problem: Problem) {
+        let mut kept = self.bench.lock().unwrap_or_else(PoisonError::into_inner);
+        *kept = Some(Err(problem));
+    }
+
+    /// Does what is due beside the window: a look at a file that was not closed, classes, a copy.
+    fn keep_up(&self, first: bool) -> Result<(), Trouble> {
+        if first && let Some(look) = self.with(|bench| bench.look_work())? {
+            self.long(|| look.run())?;
+        }
+        loop {
+            let work = self.with(|bench| bench.stale_units())?;
+            if work.is_empty() {
+                break;
+            }
+            let judged = self.beside(|| Ok(work.judge()))?;
+            self.with(|bench| bench.keep_judged(&judged))?;
+        }
+        match self.with(|bench| bench.snapshot_work())? {
+            Some(copy) => self.long(|| copy.run()),
+            None => Ok(()),
+        }
+    }
+
+    /// Runs long work that reads the whole file.
+    fn long(&self, work: impl FnOnce() -> Result<(), Problem>) -> Result<(), Trouble> {
+        let mut damage = None;
+        let done = self.beside(|| {
+            work().inspect_err(|problem| {
+                damage = (problem.code == Code::Damaged).then(|| problem.clone());
+            })
+        });
+        if let Some(problem) = damage {
+            self.shut(problem);
+        }
+        done
+    }
+
     fn trouble(&self, problem: &Problem) -> Trouble {
         Trouble::of(problem, &self.words)
     }
@@ -72,7 +144,15 @@ impl Desk {
 pub fn open_early(app: AppHandle) {
     std::thread::spawn(move || {
         // Whatever the trouble is, the first command of the screens meets it too, and shows it.
-        drop(app.state::<Desk>().with(|bench| bench.sweep_photos()));
+        let desk = app.state::<Desk>();
+        drop(desk.with(|bench| bench.sweep_photos()));
+        let mut first = true;
+        loop {
+            // What fails now is tried again; what is damaged, the next command says.
+            drop(desk.keep_up(first));
+            first = false;
+            std::thread::sleep(ROUND);
+        }
     });
 }
 
@@ -84,7 +164,8 @@ fn told(failure: &(dyn Any + Send)) -> String {
 
 #[cfg(test)]
 mod tests {
-    use coldchassis_core::workbench::{Code, NewUnit};
+    use coldchassis_core::words::Message;
+    use coldchassis_core::workbench::NewUnit;
     use serde_json::json;
 
     use super::*;
@@ -105,6 +186,47 @@ mod tests {
             assert!(trouble.sentence.contains("not a record"), "{}", trouble.sentence);
         }
         assert_eq!(std::fs::read_to_string(&record).unwrap(), "a letter to a friend");
+    }
+
+    /// Twenty inspections, so that a copy of the record is made beside them.
+    fn shop(desk: &Desk) {
+        for _ in 0..20 {
+            desk.with(|bench| bench.create_unit(&unit())).unwrap();
+        }
+        desk.keep_up(true).unwrap();
+        assert_eq!(desk.recovery(|recovery| recovery.snapshots()).unwrap().len(), 1);
+    }
+
+    #[test]
+    fn a_damaged_record_is_answered_and_a_copy_of_it_put_back() {
+        let folder = tempfile::tempdir().unwrap();
+        let desk = Desk::at(Ok(folder.path().to_owned()));
+        shop(&desk);
+        let record = folder.path().join("record.coldchassis");
+        desk.closed(|_| {
+            let mut bytes = std::fs::read(&record).unwrap();
+            bytes[..100].fill(0);
+            std::fs::write(&record, bytes).unwrap();
+            Ok(())
+        })
+        .unwrap();
+        let trouble = desk.with(|bench| bench.units(None)).unwrap_err();
+        assert_eq!(trouble.code, Code::Damaged, "{trouble:?}");
+        desk.closed(|recovery| recovery.restore(Some(1), true)).unwrap();
+        assert_eq!(desk.with(|bench| bench.units(None)).unwrap().len(), 20);
+    }
+
+    #[test]
+    fn damage_that_is_found_beside_the_window_shuts_the_record() {
+        let folder = tempfile::tempdir().unwrap();
+        let desk = Desk::at(Ok(folder.path().to_owned()));
+        shop(&desk);
+        let found = Problem::new(Code::Damaged, Message::new("error-damaged"));
+        desk.long(|| Err(found)).unwrap_err();
+        let trouble = desk.with(|bench| bench.units(None)).unwrap_err();
+        assert_eq!(trouble.code, Code::Damaged);
+        desk.closed(|recovery| recovery.restore(Some(1), true)).unwrap();
+        desk.with(|bench| bench.units(None)).unwrap();
     }
 
     #[test]

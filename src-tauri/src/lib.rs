@@ -12,6 +12,7 @@ mod desk;
 mod device;
 #[cfg(mobile)]
 mod phone;
+mod records;
 mod trouble;
 mod window;
 

@@ -12,6 +12,7 @@ use coldchassis_core::inspection::{
     TouchPosition, Trap, ValueId,
 };
 use coldchassis_core::photo::Hint;
+use coldchassis_core::store::WorkState;
 use coldchassis_core::supply::PRESETS;
 use coldchassis_core::workbench::CellLevel;
 
@@ -53,6 +54,7 @@ pub fn expansions() -> Vec<Expansion> {
         bench_tests(),
         chart(),
         photos(),
+        queue(),
     ]
     .into_iter()
     .flatten()
@@ -63,6 +65,11 @@ pub fn expansions() -> Vec<Expansion> {
 fn photos() -> Vec<Expansion> {
     let hints: Vec<&str> = Hint::ALL.iter().map(|hint| hint.id()).collect();
     vec![of("photo-hint-{}", &hints)]
+}
+
+/// How far the work on a unit has come.
+fn queue() -> Vec<Expansion> {
+    vec![of("work-{}", WorkState::IDS)]
 }
 
 /// The orders of asking that are simulated.

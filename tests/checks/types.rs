@@ -10,9 +10,9 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
-    FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView, MeasureView,
-    NewUnit, PresetView, Problem, QuestionView, ReadingsView, RestsOnView, RowView, StateView, Tag,
+    AnswerView, AssessView, BundleView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
+    FindingView, GridView, HeaterView, ImportView, InspectionView, InsulationView, LikelyView, MeasureView,
+    NewUnit, PresetView, Problem, QuestionView, QueueAsk, QueueCounts, QueueLine, QueueView, ReadingsView, RecoveredView, SnapshotView, RestsOnView, RowView, StateView, Tag,
     TouchTestView, TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
@@ -62,6 +62,14 @@ fn generate(folder: &Path) {
         CircuitView,
         MeasureView,
         ReadingsView,
+        QueueAsk,
+        QueueView,
+        QueueLine,
+        QueueCounts,
+        BundleView,
+        ImportView,
+        SnapshotView,
+        RecoveredView,
         TouchTestView,
         RestsOnView,
         RowView,

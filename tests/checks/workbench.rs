@@ -18,6 +18,8 @@ mod inspecting;
 mod pace;
 #[path = "workbench/permission.rs"]
 mod permission;
+#[path = "workbench/records.rs"]
+mod records;
 #[path = "workbench/refusals.rs"]
 mod refusals;
 #[path = "workbench/sequences.rs"]

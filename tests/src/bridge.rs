@@ -6,7 +6,9 @@
 
 use std::path::{Path, PathBuf};
 
-use coldchassis_core::workbench::{NewUnit, Problem, Workbench, presets, take_in};
+use coldchassis_core::workbench::{
+    NewUnit, Problem, Workbench, look_at_bundle, presets, take_in,
+};
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
 use tiny_http::{Header, Method, Request, Response, Server};
@@ -121,6 +123,33 @@ fn dispatch(bench: &mut Workbench, command: &str, given: &Value) -> Result<Value
             return Ok(json!(bench.study_heaters(given["tubes"].clone(), volts, hertz)?));
         }
         "load_demo" => return Ok(json!(bench.load_demo()?)),
+        "show_queue" => return Ok(json!(bench.queue(&argument(given, "ask"))?)),
+        "count_queue" => return Ok(json!(bench.queue_counts()?)),
+        "list_places" => return Ok(json!(bench.queue_places()?)),
+        "set_unit_state" => {
+            return Ok(json!(bench.set_unit_state(argument(given, "unit"), text("state"))?));
+        }
+        "export_bundle" => {
+            let work = bench.export_work(argument(given, "units"))?;
+            return Ok(json!(work.run(Path::new(text("path")))?));
+        }
+        "import_bundle" => {
+            let work = look_at_bundle(Path::new(text("path")), &bench.photo_files()?)?;
+            return Ok(json!(bench.keep_bundle(work)?));
+        }
+        "list_snapshots" => {
+            let recovery = bench.recovery();
+            let there = recovery.map_or(Ok(Vec::new()), |recovery| recovery.snapshots());
+            return Ok(json!(there?));
+        }
+        "restore_snapshot" => {
+            let readable = argument(given, "readable");
+            return Ok(json!(bench.restore(argument(given, "number"), readable)?));
+        }
+        "export_readable" => {
+            let recovery = bench.recovery().expect("a record in a file");
+            return Ok(json!(recovery.export_readable(0, Path::new(text("path")))?));
+        }
         "remove_demo" => return Ok(json!(bench.remove_demo()?)),
         unknown => panic!("the screens ask for a command that is not there: {unknown}"),
     };

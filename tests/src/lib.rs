@@ -6,3 +6,4 @@ pub mod bridge;
 pub mod camera;
 pub mod pictures;
 pub mod seeds;
+pub mod shop;

@@ -10,6 +10,7 @@
 pub mod arrangement;
 pub mod body;
 pub mod circuit;
+pub mod exchange;
 pub mod fields;
 pub mod figure;
 pub mod hazard;

@@ -9,6 +9,7 @@
 //! of what a finding means; no row of the log is ever changed, and none deleted but by a purge.
 
 mod change;
+mod check;
 mod column;
 mod error;
 mod event;
@@ -19,9 +20,14 @@ mod open;
 mod photo;
 mod projection;
 mod purge;
+mod queue;
+mod recovery;
+mod salvage;
+mod snapshot;
 mod undo;
 mod verdict;
 mod view;
+mod whole;
 
 #[cfg(test)]
 mod tests;
@@ -29,9 +35,14 @@ mod tests;
 pub use change::{Change, Claim};
 pub use error::{Result, StoreError};
 pub use event::{Action, Changed, Event, Stamp};
-pub use exchange::Outgoing;
+pub use exchange::{Leaving, Outgoing, TakenIn};
 pub use open::SCHEMA_VERSION;
 pub use photo::{Photo, PhotoRow};
+pub use queue::{
+    Cursor, Page, QueueCount, QueueFilter, QueueOrder, QueueRow, Stale, Standing, WorkState,
+};
+pub use recovery::{Recovered, readable, recover};
+pub use snapshot::{INSPECTIONS_APART, Snapshot, Snapshots};
 pub use undo::Scope;
 pub use verdict::Verdict;
 pub use view::{Finding, Inspection, Unit, UnitFilter};
@@ -50,6 +61,7 @@ pub type Ids<'a> = &'a mut dyn FnMut() -> Uuid;
 #[derive(Debug)]
 pub struct Store {
     conn: Connection,
+    was_cut_off: bool,
 }
 
 impl Store {
@@ -84,13 +96,32 @@ impl Store {
         self.transact(projection::rebuild)
     }
 
+    /// Reads as if nothing was written meanwhile.
+    pub fn reading<T, E: From<StoreError>>(
+        &self,
+        run: impl FnOnce(&Self) -> std::result::Result<T, E>,
+    ) -> std::result::Result<T, E> {
+        // Dropped at the end, which rolls back: nothing was written.
+        let _transaction = self.conn.unchecked_transaction().map_err(StoreError::from)?;
+        run(self)
+    }
+
     /// Runs a change whole or not at all.
     fn transact<T>(&mut self, run: impl FnOnce(&Connection) -> Result<T>) -> Result<T> {
+        self.transact_with(run)
+    }
+
+    /// Runs a change whole or not at all; it may fail for reasons that are not the store's.
+    fn transact_with<T, E: From<StoreError>>(
+        &mut self,
+        run: impl FnOnce(&Connection) -> std::result::Result<T, E>,
+    ) -> std::result::Result<T, E> {
         // Immediate: what is read here must still hold when it is written.
         let behavior = TransactionBehavior::Immediate;
-        let transaction = self.conn.transaction_with_behavior(behavior)?;
+        let transaction =
+            self.conn.transaction_with_behavior(behavior).map_err(StoreError::from)?;
         let done = run(&transaction)?;
-        transaction.commit()?;
+        transaction.commit().map_err(StoreError::from)?;
         Ok(done)
     }
 }

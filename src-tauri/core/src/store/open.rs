@@ -1,20 +1,21 @@
 //! Opening a file: look before touching, then settings, then migrations.
 
-use super::Store;
 use super::error::{Result, StoreError};
+use super::snapshot::Snapshots;
+use super::{Store, queue};
 use include_dir::{Dir, include_dir};
-use rusqlite::Connection;
 use rusqlite::config::DbConfig;
+use rusqlite::{Connection, ErrorCode};
 use rusqlite_migration::Migrations;
 use std::fs::File;
-use std::io::{ErrorKind, Read};
+use std::io::{ErrorKind, Read, Write};
 use std::path::Path;
 use std::time::Duration;
 
 static MIGRATIONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/../../migrations");
 
 /// The schema that this version writes: the number of the last migration.
-pub const SCHEMA_VERSION: u32 = 2;
+pub const SCHEMA_VERSION: u32 = 3;
 
 /// `application_id` of our files, as the first migration sets it.
 const APPLICATION_ID: u32 = u32::from_be_bytes(*b"CCHS");
@@ -40,25 +41,54 @@ impl Store {
     /// A file of a newer version, or of another application, is refused and not touched. Other
     /// processes may have the file open, but this one only once: on POSIX systems the look at the
     /// header would drop the locks of its other connection.
+    ///
+    /// Before an older file is brought up, a snapshot of it is made (see [`Snapshots`]).
     pub fn open(path: &Path) -> Result<Self> {
+        Self::open_there(path).map_err(|error| explained(error, path))
+    }
+
+    fn open_there(path: &Path) -> Result<Self> {
         let found = look(path)?;
-        Self::start(Connection::open(path)?, found)
+        // The last connection that closes takes the log away; where it is, nobody closed.
+        let was_cut_off = has_log(path);
+        let conn = Connection::open(path)?;
+        configure(&conn)?;
+        if (1..SCHEMA_VERSION).contains(&found) {
+            Snapshots::of(path).take(&conn, Some(found))?;
+        }
+        Ok(Self { was_cut_off, ..Self::start(conn, found)? })
     }
 
     /// A store that is gone when it is dropped.
     pub fn open_in_memory() -> Result<Self> {
-        Self::start(Connection::open_in_memory()?, 0)
+        let conn = Connection::open_in_memory()?;
+        configure(&conn)?;
+        Self::start(conn, 0)
+    }
+
+    /// A store that is empty and cannot be written: what stands in for one that is being replaced.
+    pub fn closed() -> Result<Self> {
+        let closed = Self::open_in_memory()?;
+        closed.conn.pragma_update(None, "query_only", true)?;
+        Ok(closed)
+    }
+
+    /// Closes the file and says whether that went well.
+    pub fn close(self) -> Result<()> {
+        self.conn.close().map_err(|(_, error)| error.into())
     }
 
     fn start(mut conn: Connection, found: u32) -> Result<Self> {
-        configure(&conn)?;
         if found < SCHEMA_VERSION {
             migrate(&mut conn)?;
         }
+        let transaction = conn.transaction()?;
+        queue::fill(&transaction)?;
+        transaction.commit()?;
         // Readers do not wait for the writer, and a commit is one append to the log.
         conn.pragma_update(None, "journal_mode", "WAL")?;
         conn.set_prepared_statement_cache_capacity(STATEMENTS);
-        Ok(Self { conn })
+        Ok(Self { conn, was_cut_off: false })
     }
 }
 
@@ -72,7 +102,7 @@ fn look(path: &Path) -> Result<u32> {
         opened => opened?,
     };
     let mut header = Vec::with_capacity(HEADER);
-    file.by_ref().take(HEADER as u64).read_to_end(&mut header)?;
+    Read::by_ref(&mut file).take(HEADER as u64).read_to_end(&mut header)?;
     if header.is_empty() {
         return Ok(0);
     }
@@ -81,6 +111,36 @@ fn look(path: &Path) -> Result<u32> {
         Some(found) if is_ours => check(found),
         _ => Err(StoreError::NotOurFile),
     }
+}
+
+/// What is behind an error that says only that a file could not be opened or written: SQLite needs to make
+/// others beside it.
+fn explained(error: StoreError, path: &Path) -> StoreError {
+    let is_vague = matches!(&error, StoreError::Database(error) if matches!(
+        error.sqlite_error_code(),
+        Some(ErrorCode::CannotOpen | ErrorCode::SystemIoFailure)
+    ));
+    let folder = path.parent().filter(|_| is_vague);
+    let tried = folder.map_or(Ok(()), write_something);
+    tried.err().map(StoreError::from).filter(is_clear).unwrap_or(error)
+}
+
+const fn is_clear(error: &StoreError) -> bool {
+    matches!(error, StoreError::NoRoom | StoreError::ReadOnly)
+}
+
+/// As much as SQLite takes for the index of its log.
+fn write_something(folder: &Path) -> std::io::Result<()> {
+    let mut file = tempfile::tempfile_in(folder)?;
+    file.write_all(&[0; 32 << 10])?;
+    file.sync_all()
+}
+
+/// Whether SQLite's write-ahead log lies beside the file with something in it.
+fn has_log(path: &Path) -> bool {
+    let mut name = path.as_os_str().to_owned();
+    name.push("-wal");
+    std::fs::metadata(name).is_ok_and(|log| log.len() > 0)
 }
 
 fn check(found: u32) -> Result<u32> {
@@ -97,7 +157,7 @@ fn word(header: &[u8], at: usize) -> Option<u32> {
 }
 
 /// Settings of the connection.
-fn configure(conn: &Connection) -> Result<()> {
+pub(super) fn configure(conn: &Connection) -> Result<()> {
     // Two processes may have the file open: the window and the command line.
     conn.busy_timeout(BUSY)?;
     // An answer that was shown as taken must outlive a dead battery. NORMAL may lose the last commits.

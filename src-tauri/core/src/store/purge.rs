@@ -113,6 +113,7 @@ pub(super) fn purge(conn: &Connection, unit: Uuid) -> Result<()> {
         include_str!("sql/purge_events.sql"),
         include_str!("sql/purge_inspections.sql"),
         include_str!("sql/purge_verdicts.sql"),
+        include_str!("sql/purge_standings.sql"),
         include_str!("sql/purge_close.sql"),
     ] {
         conn.prepare_cached(sql)?.execute([Id(unit)])?;

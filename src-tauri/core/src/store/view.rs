@@ -31,6 +31,10 @@ pub struct Unit {
     pub created_at: i64,
     /// When anything about it was last changed, UTC milliseconds.
     pub changed_at: i64,
+    /// When its state was said, UTC milliseconds.
+    pub state_at: Option<i64>,
+    /// Who said it.
+    pub state_by: Option<String>,
 }
 
 impl Unit {
@@ -150,7 +154,7 @@ fn json(row: &Row<'_>, column: &str) -> rusqlite::Result<Option<Value>> {
     Ok(row.get::<_, Option<Json>>(column)?.map(|json| json.0))
 }
 
-fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
+pub(super) fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
     Ok(Unit {
         id: row.get::<_, Id>("id")?.0,
         number: row.get("number")?,
@@ -162,6 +166,8 @@ fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
         demo: row.get("demo")?,
         created_at: row.get("created_at")?,
         changed_at: row.get("changed_at")?,
+        state_at: row.get("state_at")?,
+        state_by: row.get("state_by")?,
     })
 }
 

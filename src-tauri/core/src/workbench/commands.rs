@@ -316,6 +316,7 @@ impl Workbench {
             at: (self.around.clock)(),
             verdict,
         })?;
+        self.keep_standing(&found, &unit)?;
         view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
         view.unit.signal = Some(view.tag.signal);
         view.unit.basis = Some(view.tag.basis.to_owned());

@@ -18,6 +18,8 @@ pub enum Code {
     NewerFile,
     /// The stored file is not one of ours.
     NotOurFile,
+    /// The stored file is damaged; a snapshot, or what can be read, may be put in its place.
+    Damaged,
     /// Reading or writing the stored file failed.
     Storage,
 }
@@ -90,6 +92,13 @@ impl From<StoreError> for Problem {
             StoreError::NotOurFile => {
                 Self::new(Code::NotOurFile, Message::new("error-not-our-file"))
             }
+            StoreError::Damaged(detail) => Self::new(
+                Code::Damaged,
+                Message::new("error-damaged").text("detail", printable(&detail)),
+            ),
+            StoreError::NeedsProof(_) => super::queue::needs_proof(),
+            StoreError::NoRoom => Self::new(Code::Storage, Message::new("error-no-room")),
+            StoreError::ReadOnly => Self::new(Code::Storage, Message::new("error-read-only")),
             StoreError::NoSuchUnit(_) => Self::no_unit(),
             StoreError::NoSuchInspection(_) | StoreError::OtherUnit(_) => Self::no_inspection(),
             other => Self::new(

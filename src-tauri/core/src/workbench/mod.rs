@@ -4,6 +4,7 @@
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
 mod bench_test_views;
+mod carrying;
 mod chart;
 mod chart_devices;
 mod chart_views;
@@ -26,9 +27,11 @@ mod photo_measure;
 mod photo_text;
 mod photos;
 mod question_views;
+mod queue;
 mod reading_views;
 mod reading_words;
 mod readings;
+mod recovery;
 mod session;
 mod simulated;
 mod stored_charge;
@@ -38,6 +41,7 @@ mod touch_test;
 mod touch_words;
 mod tube_words;
 mod undo;
+mod upkeep;
 mod views;
 
 pub use crate::heaters::{Known, Place as HeaterPlace};
@@ -46,6 +50,7 @@ pub use bench_test_views::{
     ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
     TouchTestView,
 };
+pub use carrying::{BundleView, ExportWork, ImportView, ImportWork, look_at_bundle};
 pub use chart::chart;
 pub use chart_views::{
     ChartBeside, ChartCase, ChartCut, ChartDevice, ChartLine, ChartPoint, ChartView, ChartZone,
@@ -68,11 +73,16 @@ pub use photo_measure::{BladesSay, BladesView, MeasureView, OfferedAnswer};
 pub use photo_text::take_in;
 pub use photos::PhotoView;
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};
+pub use queue::{
+    ClassCount, QueueAsk, QueueCounts, QueueLine, QueueView, StateCount,
+};
 pub use reading_views::{
     ExpectedView, MeterView, PlugDrawing, ProbeView, ReadingView, ReadingsView,
 };
 pub use readings::{RangeView, readings_file};
+pub use recovery::{RecoveredView, Recovery, SnapshotView};
 pub use session::{Surroundings, Workbench};
 pub use simulated::simulated;
 pub use tag::{Tag, tag};
+pub use upkeep::{Judged, LookWork, SnapshotWork, Unjudged};
 pub use views::{InspectionView, OtherView, PresetView, UnitView, presets};

@@ -200,7 +200,7 @@ impl Workbench {
         loose.for_each(|digest| drop(files.remove(&digest)));
     }
 
-    fn files(&self) -> Result<Files, Problem> {
+    pub(super) fn files(&self) -> Result<Files, Problem> {
         let folder =
             self.around.photos.clone().ok_or_else(|| {
                 Problem::new(Code::Storage, Message::new("error-no-photo-folder"))

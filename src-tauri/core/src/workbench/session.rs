@@ -7,9 +7,10 @@ use uuid::Uuid;
 
 use super::commands::text;
 use super::error::Problem;
+use super::recovery::damaged_beginning;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
 use crate::inspection::{Findings, Judge, ReadingId, ValueId, Verdict, assess, read_findings};
-use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
+use crate::store::{Action, Change, Inspection, Stamp, Store, StoreError, Unit, UnitFilter};
 use crate::words::Words;
 
 /// What a run depends on besides its input; passed in, so that any run can be repeated.
@@ -37,6 +38,8 @@ pub struct Workbench {
     pub(super) around: Surroundings,
     pub(super) words: Words,
     pub(super) judge: Option<Judge>,
+    /// Where the record is; nowhere when it is only in memory.
+    pub(super) record: Option<PathBuf>,
 }
 
 impl Workbench {
@@ -45,7 +48,13 @@ impl Workbench {
     /// # Errors
     /// The file is of a newer version, not one of ours, or cannot be read; it is left as it was.
     pub fn open(path: &Path, around: Surroundings) -> Result<Self, Problem> {
-        Ok(Self::over(Store::open(path)?, around))
+        let store = match Store::open(path) {
+            Err(StoreError::NotOurFile) => {
+                Err(damaged_beginning(path).unwrap_or_else(|| StoreError::NotOurFile.into()))
+            }
+            opened => opened.map_err(Problem::from),
+        };
+        Ok(Self { record: Some(path.to_owned()), ..Self::over(store?, around) })
     }
 
     /// A record that is gone when it is dropped.
@@ -58,7 +67,7 @@ impl Workbench {
 
     fn over(store: Store, around: Surroundings) -> Self {
         let words = Words::of(&around.locale);
-        Self { store, around, words, judge: None }
+        Self { store, around, words, judge: None, record: None }
     }
 
     /// The units, last changed first; `text` filters by name, place, kind or number.

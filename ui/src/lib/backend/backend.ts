@@ -22,6 +22,15 @@ import type { Supply } from '../types/Supply';
 import type { TouchTestView } from '../types/TouchTestView';
 import type { TubeHit } from '../types/TubeHit';
 import type { TubeRead } from '../types/TubeRead';
+import type { BundleView } from '../types/BundleView';
+import type { ImportView } from '../types/ImportView';
+import type { QueueAsk } from '../types/QueueAsk';
+import type { QueueCounts } from '../types/QueueCounts';
+import type { QueueLine } from '../types/QueueLine';
+import type { QueueView } from '../types/QueueView';
+import type { RecoveredView } from '../types/RecoveredView';
+import type { SnapshotView } from '../types/SnapshotView';
+import type { WorkState } from '../types/WorkState';
 import type { UnitView } from '../types/UnitView';
 
 /** What an answer can be: an id, a list of ids, or a number. */
@@ -112,6 +121,21 @@ export interface Backend {
   exportPhoto(inspection: string, photo: string): Promise<Blob>;
   /** What points on a photo measure. Nothing of it is stored. */
   measurePhoto(inspection: string, photo: string, ask: MeasureAsk): Promise<MeasureView>;
+  /** A page of the queue; the next one is asked for after its `next`. */
+  showQueue(ask: Partial<QueueAsk>): Promise<QueueView>;
+  countQueue(): Promise<QueueCounts>;
+  /** The places where units stand, for a filter to offer. */
+  listPlaces(): Promise<string[]>;
+  setUnitState(unit: string, state: WorkState): Promise<QueueLine>;
+  /** Writes a bundle of some units, or (null) of all, to a file that a person chose. */
+  exportBundle(units: string[] | null, path: string): Promise<BundleView>;
+  importBundle(path: string): Promise<ImportView>;
+  /** The copies of the record; answered even where the record is damaged. */
+  listSnapshots(): Promise<SnapshotView[]>;
+  /** Puts a copy, or (null) an empty record, in place, joined with what can be read of what stood there. */
+  restoreSnapshot(number: number | null, readable: boolean): Promise<RecoveredView>;
+  /** A bundle of what can be read of a damaged record. */
+  exportReadable(path: string): Promise<BundleView>;
   loadDemo(): Promise<UnitView[]>;
   removeDemo(): Promise<UnitView[]>;
 }
@@ -173,6 +197,15 @@ export function backendOver(call: Call): Backend {
     orderPhotos: (inspection, order) => call('order_photos', { inspection, order }),
     exportPhoto: async (inspection, photo) => toJpeg(await call<string>('export_photo', { inspection, photo })),
     measurePhoto: (inspection, photo, ask) => call('measure_photo', { inspection, photo, ask }),
+    showQueue: (ask) => call('show_queue', { ask: { ...ask } }),
+    countQueue: () => call('count_queue', {}),
+    listPlaces: () => call('list_places', {}),
+    setUnitState: (unit, state) => call('set_unit_state', { unit, state }),
+    exportBundle: (units, path) => call('export_bundle', { units, path }),
+    importBundle: (path) => call('import_bundle', { path }),
+    listSnapshots: () => call('list_snapshots', {}),
+    restoreSnapshot: (number, readable) => call('restore_snapshot', { number, readable }),
+    exportReadable: (path) => call('export_readable', { path }),
     loadDemo: () => call('load_demo', {}),
     removeDemo: () => call('remove_demo', {}),
   };

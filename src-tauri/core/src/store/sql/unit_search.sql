@@ -1,4 +1,4 @@
-SELECT id, number, name, place, kind, supply, state, demo, created_at, changed_at
+SELECT id, number, name, place, kind, supply, state, demo, created_at, changed_at, state_at, state_by
 FROM unit
 WHERE created_at IS NOT NULL AND deleted = 0
     AND (?2 IS NULL OR kind = ?2)

@@ -1,0 +1,1 @@
+SELECT id FROM unit WHERE created_at IS NOT NULL AND deleted = 0
