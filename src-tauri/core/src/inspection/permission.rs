@@ -9,6 +9,7 @@ use super::live_test::Stop;
 use super::overlay::OverlayId;
 use super::verdict::{Basis, Verdict};
 use crate::hazard::Class;
+use crate::supply::Feed;
 use crate::words::{Message, milliamperes};
 
 /// What may be done now, the first first.
@@ -24,7 +25,20 @@ pub fn permission(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
             format!("permission-{}", class.id())
         }
     };
-    look_first(findings, verdict).into_iter().chain([Message::new(id)]).collect()
+    let behind = behind(findings, verdict);
+    look_first(findings, verdict).into_iter().chain([Message::new(id)]).chain(behind).collect()
+}
+
+/// What a transformer in front takes away from what is said of an outlet.
+fn behind(findings: &Findings, verdict: &Verdict) -> Option<Message> {
+    if verdict.treat_as == Class::NoLine {
+        return None;
+    }
+    match findings.supply.feed {
+        Feed::Isolated => Some(Message::new("permission-isolated")),
+        Feed::StepDownAuto => Some(Message::new("permission-step_down_auto")),
+        Feed::Direct | Feed::BothHot => None,
+    }
 }
 
 /// What holds for every unit with a line side, whatever the class.

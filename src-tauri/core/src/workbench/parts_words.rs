@@ -1,8 +1,12 @@
 //! Parts to buy, in words.
 
-use super::repair_views::PartNeedView;
-use crate::remedy::{ClassY, Fuse, FuseStandard, PartNeed, Size, TransformerSize};
-use crate::words::{Message, Words, amperes, farads, milliamperes};
+use super::repair_views::{DropperView, PartNeedView};
+use crate::inspection::Findings;
+use crate::remedy::{
+    ClassY, Fuse, FuseStandard, PartNeed, Size, TransformerSize, capacitor_dropper, diode_dropper,
+    resistor_dropper,
+};
+use crate::words::{Message, Words, amperes, farads, milliamperes, ohms, volts, watts};
 
 /// A part with its size and how that was come by.
 pub(super) fn part_view(need: &PartNeed, words: &Words) -> PartNeedView {
@@ -84,4 +88,47 @@ fn class_y(size: &ClassY, limit_ma: f64) -> Said {
         .text("most", farads(size.most_farad))
         .text("leaks", milliamperes(size.leaks_ma));
     (Some(text), vec![how, Message::new("part-note-class_y-voltage")])
+}
+
+/// What may take up the volts that the heaters leave, by the list of tubes: a resistor, a capacitor, a diode.
+pub(super) fn dropper_views(findings: &Findings, words: &Words) -> Vec<DropperView> {
+    let Some(dropper) = findings.heaters().and_then(|heaters| heaters.dropper()) else {
+        return Vec::new();
+    };
+    let (line, hertz) = (findings.supply.volts, findings.supply.hertz);
+    let (sum, current) = (line - dropper.volts, dropper.volts / dropper.ohms);
+    let view = |name: &'static str, size: Message, notes: Vec<Message>| DropperView {
+        name: words.say_id(name),
+        size: words.say(&size),
+        notes: notes.iter().map(|note| words.say(note)).collect(),
+    };
+    let resistor = resistor_dropper(line, sum, current).map(|size| {
+        let text = Message::new("dropper-resistor-size")
+            .text("ohms", ohms(size.stock_ohms.unwrap_or(size.ohms)))
+            .text("watts", watts(size.stock_watts.unwrap_or(2.0 * size.watts)));
+        let exact = Message::new("dropper-resistor-note")
+            .text("ohms", ohms(size.ohms))
+            .text("watts", watts(size.watts));
+        view("dropper-resistor", text, vec![exact])
+    });
+    let capacitor = capacitor_dropper(line, sum, current, hertz).map(|size| {
+        let text = Message::new("dropper-capacitor-size")
+            .text("farads", farads(size.farads))
+            .text("volts", volts(size.volts));
+        let inrush = Message::new("dropper-capacitor-note")
+            .text("current", amperes(size.inrush_amperes));
+        let bleeder = size
+            .bleeder_ohms
+            .map(|most| Message::new("dropper-capacitor-bleeder").text("ohms", ohms(most)));
+        view("dropper-capacitor", text, std::iter::once(inrush).chain(bleeder).collect())
+    });
+    let diode = diode_dropper(line, sum, current).map(|size| {
+        let text = Message::new("dropper-diode-size")
+            .text("volts", volts(size.volts))
+            .text("ohms", ohms(size.ohms));
+        let direct =
+            Message::new("dropper-diode-note").text("current", amperes(size.direct_amperes));
+        view("dropper-diode", text, vec![direct])
+    });
+    resistor.into_iter().chain(capacitor).chain(diode).collect()
 }

@@ -95,6 +95,17 @@ pub struct StackView {
     pub price: f64,
 }
 
+/// What may take the place of a line cord or a ballast that takes up volts.
+#[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
+pub struct DropperView {
+    /// What it is called.
+    pub name: String,
+    /// Its size, in words.
+    pub size: String,
+    /// What to mind, in sentences.
+    pub notes: Vec<String>,
+}
+
 /// The repairs of a unit.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
 pub struct RemediesView {
@@ -116,6 +127,8 @@ pub struct RemediesView {
     pub no_way: Option<String>,
     /// The stack that was chosen.
     pub chosen: Vec<Modification>,
+    /// What may take up the volts that the heaters of its list of tubes leave; none where they leave none.
+    pub droppers: Vec<DropperView>,
     /// The limit of the touch current that class Y is sized for, mA.
     pub limit_ma: f64,
 }

@@ -7,7 +7,7 @@ use super::circuit::{CircuitView, picture_at};
 use super::commands::found;
 use super::error::Problem;
 use super::grid::{GridView, Says, WorstLeft};
-use super::parts_words::part_view;
+use super::parts_words::{dropper_views, part_view};
 use super::remedy_words::RemedyWords;
 use super::repair_views::{
     RemediesView, RemedyAfter, RemedyView, RepairView, StackView, StandingView, StepView,
@@ -113,6 +113,7 @@ impl Workbench {
             shortest: study.shortest.as_ref().map(|stack| say.stack(stack)),
             in_unit: study.in_unit.as_ref().map(|stack| say.stack(stack)),
             chosen: case.chosen.stack,
+            droppers: dropper_views(&case.findings, &self.words),
             limit_ma: case.chosen.limit_ma,
         })
     }

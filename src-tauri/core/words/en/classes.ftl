@@ -104,6 +104,8 @@ permission-doubt-plate-unread = Do not plug it in, or into anything, until someb
 permission-doubt-lift = Do not plug it in until you know whether a switch on it lifts the earth: one position of such a switch could put the supply on the earth wire.
 # $findings is a list of finding messages.
 permission-look-first = Before anything else, look at { $findings }.
+permission-isolated = This holds only while it stays alone behind a tested isolating transformer: a second unit or earthed test gear on it takes the isolation away, and a GFCI or RCD ahead of it sees nothing. Plugged in anywhere else, it is what it would be there.
+permission-step_down_auto = A step-down or variable transformer is mostly an autotransformer: it isolates nothing, and any metal on the circuit can stand at all that goes into it.
 permission-limiters = Series lamps and variable autotransformers limit the current into a fault. They do not prevent a shock.
 permission-codes = Local codes come first, wherever they ask for more.
 

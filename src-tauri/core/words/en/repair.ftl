@@ -163,3 +163,16 @@ part-note-class_y-voltage = Rated for the supply voltage, with the mark Y on it 
 part-note-colours-two = Line { $line }; neutral { $neutral }. No earth wire.
 part-note-colours-three = Line { $line }; neutral { $neutral }; earth { $earth }.
 part-note-colours-old = Colours of old cords differ, and red or black was earth in some: measure, do not trust them.
+
+## What may take the place of a line cord or ballast. Formulas: R = (line − sum) / I, quadrature sum, line over the root of two.
+
+dropper-resistor = Resistor
+dropper-resistor-size = { $ohms }, { $watts }
+dropper-resistor-note = Worked out { $ohms } and { $watts }; rated for twice that, and mounted where it cannot char anything (common practice). A line cord with a resistance wire is never shortened.
+dropper-capacitor = Capacitor, on alternating current only
+dropper-capacitor-size = { $farads } across { $volts }, class X2
+dropper-capacitor-note = Switched on at a peak, the cold string draws up to { $current } for a moment: a resistor in series keeps that down.
+dropper-capacitor-bleeder = It keeps its charge at the plug: a resistor of at most { $ohms } across it bleeds it within a second or so.
+dropper-diode = Diode, on alternating current only
+dropper-diode-size = It leaves { $volts }; { $ohms } in series take up the rest
+dropper-diode-note = It draws { $current } of direct current from the line: that saturates transformers ahead of it and can blind an RCD of type AC. With the diode shorted the heaters get all of the line.
