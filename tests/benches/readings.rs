@@ -6,12 +6,13 @@
 
 use std::hint::black_box;
 use std::process::ExitCode;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use coldchassis_core::arrangement::{
     Arrangement, DirectParts, ReadingId, Values, all, reading_range,
 };
 use coldchassis_core::inspection::{Findings, possible, read_findings};
+use coldchassis_tests::pace::best_of_five;
 use serde_json::json;
 
 /// The longest that all readings of one arrangement may take.
@@ -42,15 +43,6 @@ fn predict(arrangement: &Arrangement, parts: &DirectParts) {
     for id in ReadingId::ohmmeter() {
         black_box(reading_range(black_box(arrangement), id, parts));
     }
-}
-
-fn best_of_five(run: impl Fn()) -> Duration {
-    let once = || {
-        let start = Instant::now();
-        run();
-        start.elapsed()
-    };
-    (0..5).map(|_| once()).min().unwrap_or_default()
 }
 
 fn findings() -> Findings {

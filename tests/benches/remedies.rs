@@ -6,10 +6,11 @@
 
 use std::hint::black_box;
 use std::process::ExitCode;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use coldchassis_core::inspection::{Findings, Possible, read_findings};
 use coldchassis_core::remedy::{Bench, Modification, Setup, Within, shortest, study};
+use coldchassis_tests::pace::best_of_five;
 use serde_json::Value;
 
 /// The longest that one modification before and after may take.
@@ -48,15 +49,6 @@ fn main() -> ExitCode {
         println!("{name}: median {:?}, slowest of {} {most:?}", took[took.len() / 2], took.len());
     }
     if slowest.0 <= BEFORE_AFTER { ExitCode::SUCCESS } else { ExitCode::FAILURE }
-}
-
-fn best_of_five(run: impl Fn()) -> Duration {
-    let once = || {
-        let start = Instant::now();
-        run();
-        start.elapsed()
-    };
-    (0..5).map(|_| once()).min().unwrap_or_default()
 }
 
 /// The golden inspections, by name.

@@ -6,6 +6,7 @@ import type { Page } from '@playwright/test';
 import { expect, slow, test } from './check';
 import { settle } from './screen';
 import { HOT_CHASSIS, inspect } from './units';
+import { within } from './pace';
 import { READING_MS } from './walk';
 import { say } from './words';
 
@@ -61,8 +62,7 @@ async function flip(page: Page, times: number): Promise<number[]> {
 }
 
 function told(flips: readonly number[]): string {
-  const sorted = [...flips].sort((one, other) => one - other);
-  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? NaN).toFixed(1);
+  const at = within(flips);
   return `median ${at(0.5)} ms, 95 of 100 within ${at(0.95)} ms, ${flips.length} flips`;
 }
 

@@ -3,6 +3,7 @@
 import type { Page } from '@playwright/test';
 
 import { expect, slow, test } from './check';
+import { within } from './pace';
 import { settle } from './screen';
 import { inspect } from './units';
 import { say } from './words';
@@ -34,8 +35,7 @@ async function fling(page: Page): Promise<number[]> {
 
 /** It reports and never fails by the clock: how busy this machine is says nothing of the screens. */
 function inWords(gaps: readonly number[]): string {
-  const sorted = [...gaps].sort((one, other) => one - other);
-  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? NaN).toFixed(1);
+  const at = within(gaps);
   const late = gaps.filter((gap) => gap > 50).length;
   return `${gaps.length} frames, median ${at(0.5)} ms, 95 of 100 within ${at(0.95)} ms, longest ${at(1)} ms, ${late} over 50 ms`;
 }

@@ -4,5 +4,6 @@ pub mod spice;
 
 pub mod bridge;
 pub mod camera;
+pub mod pace;
 pub mod pictures;
 pub mod seeds;

@@ -113,6 +113,16 @@ pub fn owned(list: &[&str]) -> Vec<String> {
     list.iter().map(|&item| item.to_owned()).collect()
 }
 
+/// A set with its chassis on the line and the switch in that leg, but for what can be touched.
+pub const TIED: [(&str, &str); 6] = [
+    ("plug", "two_equal_blades"),
+    ("back", "fitted"),
+    ("transformer", "none"),
+    ("common_to_chassis", "direct"),
+    ("common_leg", "pin_b"),
+    ("switch_leg", "pin_b"),
+];
+
 /// Makes a unit and gives the id of its inspection.
 pub fn begin(door: &mut Workbench, access: &[&str]) -> Uuid {
     door.create_unit(&new_unit("Brown set", access)).expect("a unit").id

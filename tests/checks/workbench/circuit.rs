@@ -5,16 +5,7 @@ use coldchassis_core::workbench::{CellLevel, CircuitView, WalkStep, Workbench};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
-use super::bench::{Record, begin};
-
-const CLOSED: &[(&str, &str)] = &[
-    ("plug", "two_equal_blades"),
-    ("back", "fitted"),
-    ("transformer", "none"),
-    ("common_to_chassis", "direct"),
-    ("common_leg", "pin_b"),
-    ("switch_leg", "pin_b"),
-];
+use super::bench::{Record, TIED, begin};
 
 const ON_EARTH: &[(&str, &str)] = &[
     ("plug", "three_pins"),
@@ -52,7 +43,7 @@ fn at(door: &mut Workbench, id: Uuid, step: &WalkStep) -> CircuitView {
 fn the_walk_of_a_closed_set_leads_past_what_is_live_behind_the_knobs() {
     let record = Record::fixed();
     let mut door = record.open();
-    let id = told(&mut door, CLOSED);
+    let id = told(&mut door, &TIED);
     let view = door.circuit(id, Value::Null).unwrap().unwrap();
     let found = view.walk.iter().filter(|step| step.faults.is_empty());
     let shown: Vec<CircuitView> = found.map(|step| at(&mut door, id, step)).collect();

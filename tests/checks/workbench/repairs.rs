@@ -6,16 +6,7 @@ use coldchassis_core::workbench::{Code, NewUnit, Workbench};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
-use crate::bench::Record;
-
-const TIED: [(&str, &str); 6] = [
-    ("plug", "two_equal_blades"),
-    ("back", "fitted"),
-    ("transformer", "none"),
-    ("common_to_chassis", "direct"),
-    ("common_leg", "pin_b"),
-    ("switch_leg", "pin_b"),
-];
+use crate::bench::{Record, TIED};
 
 /// A radio with its chassis on the line, the switch in that leg, bare screws.
 fn radio(bench: &mut Workbench) -> Uuid {

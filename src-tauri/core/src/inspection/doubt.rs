@@ -134,9 +134,7 @@ fn hides_worse(findings: &Findings, judge: &mut Judge, treat_as: Class) -> bool 
 
 /// Whether an earth wire counts as going to a pin that nobody has seen: the plug is gone, unseen or of a supply.
 fn is_earth_pin_unseen(findings: &Findings) -> bool {
-    let seen = ["three_pins", "three_pins_reversible"];
-    findings.says(Question::EarthWire, "on_chassis")
-        && !seen.iter().any(|plug| findings.says(Question::Plug, plug))
+    findings.says(Question::EarthWire, "on_chassis") && !findings.shows_earth_pin()
 }
 
 /// Whether an aerial terminal beside bare metal is worse to touch than the metal. An arrangement has one reach, which

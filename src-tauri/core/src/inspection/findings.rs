@@ -188,6 +188,11 @@ impl Findings {
         self.says(Question::EarthLift, "present")
     }
 
+    /// Whether a plug with an earth pin was seen.
+    pub fn shows_earth_pin(&self) -> bool {
+        ["three_pins", "three_pins_reversible"].iter().any(|plug| self.says(Question::Plug, plug))
+    }
+
     /// Whether a question may be asked at this access and has not been.
     pub fn may_ask(&self, question: Question) -> bool {
         let given = question.entry().access.iter().any(|access| self.access.contains(access));

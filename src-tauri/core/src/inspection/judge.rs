@@ -113,41 +113,35 @@ impl Judge {
 
     /// The worst class an arrangement can have: worst end of its values, highest voltage.
     pub fn worst_class(&mut self, id: ArrangementId) -> Class {
-        if self.is_live_by_lift(id) {
-            return Class::Live;
-        }
+        let id = self.in_worse_position(id);
         remembered(&mut self.worst, twin(id), || self.screen.worst_class(id))
     }
 
     /// The best class it can have: best end of its values, nominal voltage.
     pub fn best_class(&mut self, id: ArrangementId) -> Class {
-        if self.is_live_by_lift(id) {
-            return Class::Live;
-        }
+        let id = self.in_worse_position(id);
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
         remembered(&mut self.best, twin(id), || screen.best_class(id, Level::Nominal))
     }
 
     /// The class it could be shown to have once its values are read: best end, highest voltage.
     pub fn class_if_read(&mut self, id: ArrangementId) -> Class {
-        if self.is_live_by_lift(id) {
-            return Class::Live;
-        }
+        let id = self.in_worse_position(id);
         let screen = self.screen_as_read.as_mut().unwrap_or(&mut self.screen);
         remembered(&mut self.if_read, twin(id), || screen.best_class(id, Level::Highest))
     }
 
     /// The class it has with usual values at the nominal voltage, for what is likely.
     pub fn usual_class(&mut self, id: ArrangementId) -> Class {
-        if self.is_live_by_lift(id) {
-            return Class::Live;
-        }
+        let id = self.in_worse_position(id);
         remembered(&mut self.usual, twin(id), || self.usual_screen.best_class(id, Level::Nominal))
     }
 
-    /// Whether closing its earth lift puts the supply on the earth conductor, which is live by definition.
-    fn is_live_by_lift(&self, id: ArrangementId) -> bool {
-        self.lifts && all().get(usize::from(id.0)).is_some_and(|a| a.with_lift_closed().is_some())
+    /// What an arrangement is judged as: with its earth lift closed, where there is one and that puts the supply on the
+    /// earth conductor.
+    fn in_worse_position(&self, id: ArrangementId) -> ArrangementId {
+        let closed = || find(&all().get(usize::from(id.0))?.with_lift_closed()?);
+        self.lifts.then(closed).flatten().unwrap_or(id)
     }
 
     /// The worst class over a set.
@@ -182,8 +176,8 @@ impl Judge {
         let mut judged = FxHashMap::default();
         let mut worst = Class::NoLine;
         for (id, arrangement) in set.iter() {
-            let by_lift = self.is_live_by_lift(id);
-            worst = worst.worse(if by_lift || self.parts.agree_on(&parts, arrangement) {
+            let id = self.in_worse_position(id);
+            worst = worst.worse(if self.parts.agree_on(&parts, arrangement) {
                 self.worst_class(id)
             } else {
                 *judged.entry(twin(id)).or_insert_with_key(|id| screen.worst_class(*id))
@@ -224,7 +218,8 @@ impl Judge {
             if self.worst_class(id) != class || !judged.insert(twin(id)) {
                 continue;
             }
-            let (id, arrangement) = self.with_lift(id, arrangement);
+            let id = self.in_worse_position(id);
+            let arrangement = all().get(usize::from(id.0)).unwrap_or(arrangement);
             // As found and live already: only a larger current would be worse.
             if class == Class::Live
                 && let (Some((_, worst)), Some(line)) = (worst, arrangement.line)
@@ -238,22 +233,6 @@ impl Judge {
             }
         }
         worst
-    }
-
-    /// What an arrangement is when its earth lift is closed, where that is the worse position.
-    fn with_lift<'a>(
-        &self,
-        id: ArrangementId,
-        arrangement: &'a Arrangement,
-    ) -> (ArrangementId, &'a Arrangement)
-    where
-        'static: 'a,
-    {
-        let closed = arrangement.with_lift_closed().filter(|_| self.lifts);
-        let closed = closed.and_then(|closed| find(&closed));
-        let of =
-            |id: ArrangementId| all().get(usize::from(id.0)).map(|arrangement| (id, arrangement));
-        closed.and_then(of).unwrap_or((id, arrangement))
     }
 
     fn worst_case_of(&mut self, id: ArrangementId, arrangement: &Arrangement) -> Worst {

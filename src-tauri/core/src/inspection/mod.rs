@@ -51,7 +51,7 @@ pub use permission::{permission, standing};
 pub use reach::is_metal_found;
 pub use reason::{
     LONG_TOUCH_S, after_faults, class_inline, conflict_sentences, fault_words, further_sentences,
-    go_on, next_or_stop, next_reason, reason, rests_on_sentences, severity_sentence,
+    go_on, is_quoted, next_or_stop, next_reason, reason, rests_on_sentences, severity_sentence,
     severity_words, shown_worst, supply_sentence, tag_line, worst_state_sentence,
 };
 pub use set::ArrangementSet;

@@ -82,9 +82,8 @@ fn doubtful(doubt: Doubt) -> Message {
 
 /// Whether an earth wire was found on the chassis, on a plug that has a pin for it, and nothing speaks against it.
 fn is_earthed(findings: &Findings, verdict: &Verdict) -> bool {
-    let plugs = ["three_pins", "three_pins_reversible"];
     findings.says(Question::EarthWire, "on_chassis")
-        && plugs.iter().any(|plug| findings.says(Question::Plug, plug))
+        && findings.shows_earth_pin()
         && verdict.conflicts.is_empty()
 }
 

@@ -96,6 +96,11 @@ pub fn shown_worst(verdict: &Verdict) -> Option<&Worst> {
     (verdict.worst.state.is_some() && !on_earth).then_some(&verdict.worst)
 }
 
+/// Whether this is the position, with these faults, that the verdict quotes.
+pub fn is_quoted(verdict: &Verdict, state: State, faults: FaultSet) -> bool {
+    shown_worst(verdict).is_some_and(|worst| worst.state == Some(state) && worst.faults == faults)
+}
+
 /// How many faults the worst current takes; nothing where it flows as found.
 pub fn after_faults(verdict: &Verdict) -> Option<Message> {
     match shown_worst(verdict)?.faults.faults().count() {

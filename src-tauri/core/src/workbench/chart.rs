@@ -16,7 +16,7 @@ use crate::arrangement::{Arrangement, FaultSet, Isolation, PlugWay, Selector, St
 use crate::body::{Curve, Path, Zone, curve_ma, curve_mark, curve_points, zone};
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{Class, Grid, Outcome, Row};
-use crate::inspection::{Findings, LONG_TOUCH_S, Verdict, fault_words, shown_worst};
+use crate::inspection::{Findings, LONG_TOUCH_S, Verdict, fault_words, is_quoted, shown_worst};
 use crate::words::{Message, Words, hertz, milliamperes, seconds};
 
 /// The least current on the chart, mA: a fifth of what can be felt.
@@ -58,14 +58,7 @@ pub fn chart(
     grid: &Grid,
     words: &Words,
 ) -> ChartView {
-    Says {
-        findings,
-        verdict,
-        isolation: arrangement.isolation,
-        on_earth: arrangement.is_line_on_earth(),
-        words,
-    }
-    .view(arrangement, grid)
+    Says { findings, verdict, isolation: arrangement.isolation, words }.view(arrangement, grid)
 }
 
 /// One of the states shown.
@@ -98,7 +91,6 @@ struct Says<'a> {
     findings: &'a Findings,
     verdict: &'a Verdict,
     isolation: Isolation,
-    on_earth: bool,
     words: &'a Words,
 }
 
@@ -132,7 +124,7 @@ impl Says<'_> {
         let rows: Vec<Row> = grid.rows().collect();
         let found = rows.iter().filter(|row| row.faults.is_empty());
         let mut cases: Vec<Case> = found.map(|row| Case::of(*row)).collect();
-        let quoted = rows.iter().find(|row| self.is_quoted(row.state, row.faults));
+        let quoted = rows.iter().find(|row| is_quoted(self.verdict, row.state, row.faults));
         let quoted = quoted.filter(|row| !row.faults.is_empty());
         // Several often come to the same: what the verdict quotes stands for them.
         let single = rows.iter().filter(|row| !row.faults.is_empty());
@@ -155,13 +147,6 @@ impl Says<'_> {
         Some(Case { state: worst.state?, faults: worst.faults, milliamperes, none: None })
     }
 
-    fn is_quoted(&self, state: State, faults: FaultSet) -> bool {
-        // A set that puts the line on the earth wire is live by what it is, not by any current.
-        !self.on_earth
-            && shown_worst(self.verdict)
-                .is_some_and(|worst| worst.state == Some(state) && worst.faults == faults)
-    }
-
     fn point(&self, case: &Case) -> ChartPoint {
         ChartPoint {
             cases: vec![self.named(case)],
@@ -170,7 +155,7 @@ impl Says<'_> {
             seconds: LONG_TOUCH_S.value,
             zone: zone(case.milliamperes, LONG_TOUCH_S.value),
             cuts: Guard::ALL.iter().map(|guard| self.cut(*guard, case)).collect(),
-            quoted: self.is_quoted(case.state, case.faults),
+            quoted: is_quoted(self.verdict, case.state, case.faults),
         }
     }
 

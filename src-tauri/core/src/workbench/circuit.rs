@@ -5,7 +5,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::circuit_place::{Place, read_place};
-use super::circuit_walk::{Cell, WalkStep, cells, walk};
+use super::circuit_walk::{Cell, WalkStep, on_earth, walk};
 use super::error::Problem;
 use super::grid::{CellLevel, Says, WorstLeft, notes_on};
 use super::session::Workbench;
@@ -134,8 +134,9 @@ pub(super) fn picture_at(
     let WorstLeft { findings, verdict, arrangement, grid } = left;
     let place = read_place(at, arrangement, findings.supply.feed)?;
     let worst = &verdict.worst;
-    let quoted = on_earth(arrangement, grid)
-        .or_else(|| worst.state.map(|state| Place { state, faults: worst.faults }));
+    let on_earth = on_earth(arrangement, grid).map(|cell| (cell.state, cell.faults));
+    let quoted = on_earth.or_else(|| worst.state.map(|state| (state, worst.faults)));
+    let quoted = quoted.map(|(state, faults)| Place { state, faults });
     let (Some(place), Some(line)) = (place.or(quoted), arrangement.line) else {
         return Ok(None);
     };
@@ -234,13 +235,6 @@ impl Picture<'_> {
         };
         existing.map(choice).collect()
     }
-}
-
-/// The position that shows why a set with the supply on the earth wire is live: where the breaker trips.
-fn on_earth(arrangement: &Arrangement, grid: &Grid) -> Option<Place> {
-    let trips = |cell: &Cell| cell.outcome == Outcome::BreakerTrips;
-    let cell = arrangement.is_line_on_earth().then(|| cells(grid).into_iter().find(trips));
-    cell.flatten().map(|Cell { state, faults, .. }| Place { state, faults })
 }
 
 /// What the metal that is touched is at, V rms; behind a barrier, what the chassis is at. Where less comes through than

@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use super::grid::Says;
-use crate::arrangement::{Fault, FaultSet, State, Switch, SwitchLeg};
+use crate::arrangement::{Arrangement, Fault, FaultSet, State, Switch, SwitchLeg};
 use crate::hazard::{Grid, Outcome};
 use crate::words::Message;
 
@@ -44,14 +44,13 @@ pub(super) fn walk(
     let behind = |cell: &Cell| {
         behind.iter().find(|(state, _)| *state == cell.state).map_or(0.0, |(_, volts)| *volts)
     };
-    let on_earth = says.arrangement.is_line_on_earth();
-    let trips = cells.iter().copied().find(|cell| cell.outcome == Outcome::BreakerTrips);
+    let on_earth = on_earth(says.arrangement, grid);
     let steps = [
         ("walk-kindest", kindest(found(), behind)),
         // Where the supply is on the earth wire no position as found is the worst.
-        ("walk-worst", worst(found(), behind).filter(|_| !on_earth)),
+        ("walk-worst", worst(found(), behind).filter(|_| on_earth.is_none())),
         ("walk-off", worst(off(), behind).filter(|_| switched)),
-        ("walk-on-earth", trips.filter(|_| on_earth)),
+        ("walk-on-earth", on_earth),
         ("walk-fault", worst(broken, |_| 0.0)),
         ("walk-pair", pair),
     ];
@@ -67,6 +66,12 @@ pub(super) fn walk(
     walk
 }
 
+/// The position that shows why a set with the supply on the earth wire is live: where the breaker trips.
+pub(super) fn on_earth(arrangement: &Arrangement, grid: &Grid) -> Option<Cell> {
+    let trips = |cell: &Cell| cell.outcome == Outcome::BreakerTrips;
+    arrangement.is_line_on_earth().then(|| cells(grid).into_iter().find(trips)).flatten()
+}
+
 fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
     let what = |fault: Fault| says.words.say(&Message::new(format!("fault-{}-what", fault.id())));
     let what = cell.faults.faults().map(what);
@@ -79,7 +84,7 @@ fn step(says: &Says<'_>, id: &'static str, cell: Cell) -> WalkStep {
     }
 }
 
-pub(super) fn cells(grid: &Grid) -> Vec<Cell> {
+fn cells(grid: &Grid) -> Vec<Cell> {
     let rows = grid.faults.iter().zip(&grid.cells);
     let of_row = |(faults, row): (&FaultSet, &Vec<Outcome>)| -> Vec<Cell> {
         let cells = grid.states.iter().zip(row);

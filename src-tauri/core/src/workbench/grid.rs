@@ -9,7 +9,9 @@ use crate::arrangement::{Arrangement, Fault, FaultSet, PlugWay, Selector, State,
 use crate::body::{LET_GO_MA, STARTLE_MA};
 use crate::fields::id_enum;
 use crate::hazard::{Class, Grid, Outcome, Worst};
-use crate::inspection::{Findings, Judge, Verdict, severity_sentence, worst_state_sentence};
+use crate::inspection::{
+    Findings, Judge, Verdict, is_quoted, severity_sentence, worst_state_sentence,
+};
 use crate::words::{Message, Words, milliamperes, potential, volts};
 
 id_enum! {
@@ -226,7 +228,6 @@ impl Says<'_> {
 
     pub(super) fn cell(&self, state: State, faults: FaultSet, outcome: Outcome) -> CellView {
         let level = level(outcome);
-        let worst = &self.verdict.worst;
         let current = outcome.milliamperes();
         CellView {
             level,
@@ -234,10 +235,7 @@ impl Says<'_> {
             figure: matches!(outcome, Outcome::Touch { .. }).then(|| milliamperes(current)),
             milliamperes: current,
             sentences: self.sentences(state, faults, outcome),
-            // A set that puts the line on the earth wire is live by what it is, not by any current here.
-            quoted: !self.arrangement.is_line_on_earth()
-                && worst.state == Some(state)
-                && worst.faults == faults,
+            quoted: is_quoted(self.verdict, state, faults),
         }
     }
 

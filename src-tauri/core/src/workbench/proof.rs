@@ -106,8 +106,8 @@ impl Workbench {
     /// There is no such inspection, or the record cannot be read.
     pub fn proof(&mut self, inspection: Uuid) -> Result<ProofView, Problem> {
         let case = self.case(inspection)?;
-        let outcomes = self.outcomes(inspection, &case)?;
         let kept = self.entries(inspection)?;
+        let outcomes = self.outcomes(&kept, &case)?;
         let (found, unit) = self.find(inspection)?;
         let compared = self.compared(&found, &unit, &case)?;
         let says = ProofWords { words: &self.words };
@@ -155,7 +155,7 @@ impl Workbench {
         if !ready {
             return self.set(inspection, Change::Withdrawn { subject: "unit.state".to_owned() });
         }
-        let outcomes = self.outcomes(inspection, &case)?;
+        let outcomes = self.outcomes(&self.entries(inspection)?, &case)?;
         if !is_ready(&case, &outcomes) {
             let left: Vec<Message> = outcomes
                 .iter()
@@ -176,8 +176,12 @@ impl Workbench {
         Ok(plan(&repaired(case, &self.words)?))
     }
 
-    fn outcomes(&self, inspection: Uuid, case: &Case) -> Result<Vec<Outcome>, Problem> {
-        let entries = self.entries(inspection)?;
+    /// What the entries come to, line by line.
+    fn outcomes(
+        &self,
+        entries: &BTreeMap<String, Value>,
+        case: &Case,
+    ) -> Result<Vec<Outcome>, Problem> {
         let outcome = |planned: &Planned| {
             let entered = entries.get(planned.line.id()).cloned();
             // One that fits the line no longer, because another stack was chosen since, is as good as none.
@@ -223,7 +227,7 @@ impl Workbench {
 
 /// The unit as it is to be after the stack that was chosen.
 fn repaired(case: &Case, words: &Words) -> Result<Setup, Problem> {
-    let after = after_all(&case.setup, &case.chosen.stack, words, 0)?;
+    let after = after_all(&case.setup, &case.chosen.stack, words)?;
     Ok(after.into_iter().next_back().unwrap_or_else(|| case.setup.clone()))
 }
 

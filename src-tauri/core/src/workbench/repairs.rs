@@ -125,14 +125,14 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.clone().sized(asked.limit_ma);
-        let after = after_all(&setup, &asked.stack, &self.words, 0)?;
+        let after = after_all(&setup, &asked.stack, &self.words)?;
         let repaired = after.last().unwrap_or(&setup);
         let before = self.repairs.stand(&setup);
-        let standing = self.repairs.stand(repaired);
+        let stands: Vec<Standing> = after.iter().map(|one| self.repairs.stand(one)).collect();
+        let standing = stands.last().unwrap_or(&before).clone();
         let next = offers(repaired, &standing, &mut self.repairs);
         let stacked = follow(&setup, &asked.stack, &mut self.repairs);
         let stacked = stacked.ok_or_else(|| Problem::from(not_a_stack()))?;
-        let stands: Vec<Standing> = after.iter().map(|one| self.repairs.stand(one)).collect();
         let grid_before = self.grid_of(&case, &setup, &before);
         let grid_after = self.grid_of(&case, repaired, &standing);
         let say = RepairWords::new(&self.words, &setup);
@@ -170,7 +170,7 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.clone().sized(asked.limit_ma);
-        let after = after_all(&setup, &asked.stack, &self.words, 0)?;
+        let after = after_all(&setup, &asked.stack, &self.words)?;
         let repaired = after.last().unwrap_or(&setup);
         let standing = self.repairs.stand(repaired);
         let Some(left) = left_of(&case, repaired, &standing, &mut self.repairs) else {
@@ -191,7 +191,7 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.sized(asked.limit_ma);
-        after_all(&setup, &asked.stack, &self.words, 0)?;
+        after_all(&setup, &asked.stack, &self.words)?;
         let kept = self.store.findings(inspection)?.into_iter().any(|kept| kept.key == CHOSEN);
         if !asked.stack.is_empty() {
             return self.set(inspection, found(CHOSEN, asked.kept()));
@@ -225,17 +225,16 @@ impl Workbench {
     }
 }
 
-/// The setups after each step of a stack; `skipped` steps stand before them in what was asked.
+/// The setups after each step of a stack.
 pub(super) fn after_all(
     setup: &Setup,
     stack: &[Modification],
     words: &Words,
-    skipped: usize,
 ) -> Result<Vec<Setup>, Problem> {
     setup.after_all(stack).map_err(|(place, refusal)| {
         let why = words.say(&Message::new(format!("refusal-{}", refusal.id())));
         let message = Message::new("takes-offered-step").text("why", why);
-        FieldError::new(format!("stack.{}", place + skipped), message).into()
+        FieldError::new(format!("stack.{place}"), message).into()
     })
 }
 

@@ -190,7 +190,7 @@ fn readings_to_take(findings: &Findings) -> impl Iterator<Item = ReadingId> + '_
     let says = |answer: &&str| findings.says(Question::Plug, answer);
     let named = PLUGS.iter().any(says) && findings.access.contains(&Access::Meter);
     // Through a switch that lifts the earth its pin says nothing, so that is asked first.
-    let earth = ["three_pins", "three_pins_reversible"].iter().any(says)
+    let earth = findings.shows_earth_pin()
         && (findings.says(Question::EarthLift, "absent")
             || !findings.answers.contains_key(&Question::EarthLift));
     let cover_off = findings.access.contains(&Access::CoverOff);
