@@ -8,7 +8,7 @@ use std::ops::RangeInclusive;
 
 use serde_json::Value;
 
-use crate::words::Message;
+use crate::words::{Message, number};
 
 /// Bad input: which field, and a message that says what it takes.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -121,7 +121,7 @@ impl Fields {
             Some(number) if number > 0.0 && number < bound => Ok(Some(number)),
             _ => Err(FieldError::new(
                 self.path(key),
-                Message::new("takes-positive-below").text("bound", plain(bound)),
+                Message::new("takes-positive-below").text("bound", number(bound)),
             )),
         }
     }
@@ -176,16 +176,8 @@ impl Fields {
 /// Says what range a number may have.
 pub fn number_range(range: &RangeInclusive<f64>) -> Message {
     Message::new("takes-number-from-to")
-        .text("low", plain(*range.start()))
-        .text("high", plain(*range.end()))
-}
-
-fn plain(number: f64) -> String {
-    if (1e-3..1e7).contains(&number.abs()) || number == 0.0 {
-        number.to_string()
-    } else {
-        format!("{number:e}")
-    }
+        .text("low", number(*range.start()))
+        .text("high", number(*range.end()))
 }
 
 /// The name of a field, or of the whole file where the path is empty.

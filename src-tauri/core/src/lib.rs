@@ -10,6 +10,7 @@
 pub mod arrangement;
 pub mod body;
 pub mod circuit;
+pub mod exchange;
 pub mod fields;
 pub mod figure;
 pub mod hazard;
@@ -17,6 +18,7 @@ pub mod heaters;
 pub mod inspection;
 pub mod photo;
 pub mod remedy;
+pub mod report;
 pub mod simulation;
 pub mod store;
 pub mod supply;

@@ -105,7 +105,8 @@ fn read_values(fields: &mut Fields) -> Result<Values, FieldError> {
     let Some(mut given) = fields.object("values")? else {
         return Ok(values);
     };
-    values.line_capacitor_farad = given.positive_below("line_capacitor_farad", FARADS)?;
+    let farads = given.positive_below("line_capacitor_farad", FARADS)?;
+    values.line_capacitor_farad = farads.map(|farads| farads.max(LEAST));
     for (key, place, bound) in [
         ("network_ohm", &mut values.network_ohm, OHMS),
         ("network_farad", &mut values.network_farad, FARADS),
@@ -117,12 +118,15 @@ fn read_values(fields: &mut Fields) -> Result<Values, FieldError> {
         ("earth_ohm", &mut values.earth_ohm, OHMS),
     ] {
         if let Some(number) = given.positive_below(key, bound)? {
-            *place = number;
+            *place = number.max(LEAST);
         }
     }
     given.finish(VALUE_KEYS)?;
     Ok(values)
 }
+
+/// What is smaller, Ω or F, is a wire or no capacitor, as this is: of its reciprocal no sum could be made.
+const LEAST: f64 = 1e-18;
 
 /// No capacitor of such a unit reaches 1 F, no resistance 1 TΩ.
 pub const FARADS: f64 = 1.0;

@@ -48,9 +48,14 @@ id_enum! {
 impl Class {
     /// The class of a line side from its fault margin and its current with no fault, mA.
     pub fn from_margin(margin: u8, as_found_ma: f64) -> Self {
+        Self::by_margin(margin, as_found_ma >= STARTLE_MA.value)
+    }
+
+    /// The class of a line side from its fault margin and from whether its current with no fault startles.
+    pub const fn by_margin(margin: u8, startles: bool) -> Self {
         match margin {
             0 => Self::Live,
-            1 if as_found_ma >= STARTLE_MA.value => Self::Leaky,
+            1 if startles => Self::Leaky,
             1 => Self::OneFault,
             _ => Self::TwoFaults,
         }

@@ -1,6 +1,6 @@
 //! The worst case of an arrangement whose parts are only known within ranges.
 
-use crate::arrangement::{Arrangement, Fault, FaultSet, LineSide, State, states};
+use crate::arrangement::{Arrangement, Fault, FaultSet, LineSide, Reach, State, states};
 use crate::body::LET_GO_MA;
 
 use super::class::Class;
@@ -142,6 +142,10 @@ impl Exposures {
 
     /// The largest current with no fault, over the corners of its parts, mA rms.
     pub fn as_found_ma(&mut self, arrangement: &Arrangement) -> f64 {
+        // Behind a barrier nobody is in a circuit, whatever the earth conductor carries.
+        if arrangement.line.is_none_or(|line| line.reach == Reach::Closed) {
+            return 0.0;
+        }
         self.over_corners(arrangement, &[FaultSet::NONE])
     }
 
@@ -215,15 +219,35 @@ impl Exposures {
         [sets, pairs]
     }
 
-    /// The sets of so many faults, one or two, each of which makes an arrangement live at some corner.
-    pub fn live_sets(&mut self, arrangement: &Arrangement, faults: usize) -> Vec<FaultSet> {
-        let [single, pairs] = self.sets_by_size(arrangement);
-        let sets = match faults {
-            1 => single,
-            2 => pairs,
-            _ => Vec::new(),
-        };
-        let lives = |set: &FaultSet| self.over_corners(arrangement, &[*set]) >= LET_GO_MA.value;
-        sets.into_iter().filter(lives).collect()
+    /// Adds the sets of so many faults, one or two, each of which makes an arrangement live at some corner, to those
+    /// that are known already. Those are not looked at again.
+    pub fn add_live_sets(
+        &mut self,
+        arrangement: &Arrangement,
+        faults: u8,
+        known: &mut Vec<FaultSet>,
+    ) {
+        let corners: Vec<Corner> = self.parts().corners_from_high(arrangement).collect();
+        let sets = self.fault_sets(arrangement);
+        for set in sets.into_iter().filter(|set| set.len() == usize::from(faults)) {
+            if !known.contains(&set) && self.is_live_with(arrangement, &corners, set) {
+                known.push(set);
+            }
+        }
+    }
+
+    /// Whether some faults make an arrangement live in some state at one of these corners.
+    fn is_live_with(
+        &mut self,
+        arrangement: &Arrangement,
+        corners: &[Corner],
+        faults: FaultSet,
+    ) -> bool {
+        states(arrangement, self.feed()).any(|state| {
+            let Some(touch) = Touch::of(arrangement, state, faults) else { return false };
+            corners
+                .iter()
+                .any(|corner| self.outcome_of(&touch, *corner).milliamperes() >= LET_GO_MA.value)
+        })
     }
 }

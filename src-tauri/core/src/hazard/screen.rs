@@ -171,16 +171,11 @@ impl Screen {
             }
         }
         // Class Y is not counted to short by itself.
-        let counts =
-            |probe: &&Probe| !(self.parts.network_class_y && probe.wiring.is_network_shorted());
-        let single: Vec<Probe> = plan.probes(&lists.single).filter(counts).copied().collect();
-        let mut single = single.iter();
+        let class_y = self.parts.network_class_y;
+        let counts = |probe: &&Probe| !(class_y && probe.wiring.is_network_shorted());
+        let mut single = plan.probes(&lists.single).filter(counts);
         let one_holds = single.any(|probe| self.reach_of(probe, corner, level) == HOLDS);
-        match (one_holds, found) {
-            (false, _) => Class::TwoFaults,
-            (true, STARTLES) => Class::Leaky,
-            (true, _) => Class::OneFault,
-        }
+        Class::by_margin(if one_holds { 1 } else { 2 }, found == STARTLES)
     }
 
     /// How far the current of a probe goes.

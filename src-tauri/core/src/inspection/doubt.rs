@@ -29,6 +29,8 @@ pub enum Doubt {
     EarthPinUnseen,
     /// Beside the bare metal an aerial or earth terminal can be touched, and that is worse than the metal.
     AerialBeside,
+    /// The same, of a terminal that may be there: nobody has looked.
+    AerialUnseen,
 }
 
 impl Doubt {
@@ -47,11 +49,14 @@ impl Doubt {
         }
         let lift = findings.known(Question::EarthLift).is_none()
             && possible.considered.iter().any(|(_, a)| a.with_lift_closed().is_some());
+        let at_the_aerial = is_worse_at_the_aerial(findings, judge, treat_as);
+        let is_looked_for = findings.known(Question::Terminals).is_some();
         let doubts = [
             (hides_worse(findings, judge, treat_as), Self::UntracedMetal),
             (lift, Self::EarthLift),
             (is_earth_pin_unseen(findings), Self::EarthPinUnseen),
-            (is_worse_at_the_aerial(findings, judge, treat_as), Self::AerialBeside),
+            (at_the_aerial && is_looked_for, Self::AerialBeside),
+            (at_the_aerial && !is_looked_for, Self::AerialUnseen),
         ];
         doubts.into_iter().filter_map(|(holds, doubt)| holds.then_some(doubt)).collect()
     }
@@ -86,7 +91,7 @@ impl Doubt {
             | Self::EarthPinUnseen => Question::Plug,
             Self::PlateUnread => Question::RatingPlate,
             Self::EarthLift => Question::EarthLift,
-            Self::AerialBeside => Question::Terminals,
+            Self::AerialBeside | Self::AerialUnseen => Question::Terminals,
         }
     }
 }
@@ -137,10 +142,12 @@ fn is_earth_pin_unseen(findings: &Findings) -> bool {
     findings.says(Question::EarthWire, "on_chassis") && !findings.shows_earth_pin()
 }
 
-/// Whether an aerial terminal beside bare metal is worse to touch than the metal. An arrangement has one reach, which
-/// the metal gives; the terminal is judged as if there were none.
+/// Whether an aerial terminal beside bare metal is there, or nobody has looked, and is worse to touch than the metal. An
+/// arrangement has one reach, which the metal gives; the terminal is judged as if there were none.
 fn is_worse_at_the_aerial(findings: &Findings, judge: &mut Judge, treat_as: Class) -> bool {
-    findings.says(Question::Terminals, "aerial_or_earth")
+    let may_be_there = findings.known(Question::Terminals).is_none()
+        || findings.says(Question::Terminals, "aerial_or_earth");
+    may_be_there
         && reach::is_metal_found(findings)
         && judge.worst_over(&evidence::possible(&at_the_aerial(findings))).is_worse_than(treat_as)
 }

@@ -76,7 +76,8 @@ pub fn read_supply_access(
 
 fn read_access(value: Value, path: &str) -> Result<BTreeSet<Access>, FieldError> {
     let wrong = || FieldError::new(path, list_of(Access::IDS));
-    let Value::Array(items) = value else {
+    // A list that is longer than all there is says something twice, and may be of any length.
+    let Some(items) = list_within(value, Access::IDS) else {
         return Err(wrong());
     };
     let mut access = BTreeSet::from([Access::Outside]);
@@ -84,6 +85,13 @@ fn read_access(value: Value, path: &str) -> Result<BTreeSet<Access>, FieldError>
         access.insert(item.as_str().and_then(Access::of).ok_or_else(wrong)?);
     }
     Ok(access)
+}
+
+fn list_within(value: Value, ids: &[&str]) -> Option<Vec<Value>> {
+    match value {
+        Value::Array(items) if items.len() <= ids.len() => Some(items),
+        _ => None,
+    }
 }
 
 fn list_of(ids: &[&str]) -> Message {
@@ -150,7 +158,7 @@ fn read_several(question: Question, value: Value, path: &str) -> Result<Answer, 
         let known = ids.join(", ");
         FieldError::new(path, Message::new("takes-some-of").text("ids", known))
     };
-    let Value::Array(items) = value else {
+    let Some(items) = list_within(value, ids) else {
         return Err(wrong());
     };
     let mut several = BTreeSet::new();
@@ -310,6 +318,8 @@ mod tests {
             (with("answers", json!({"tube_list": "12SA7"})), "answers.tube_list"),
             (with("answers", json!(7)), "answers"),
             (with("access", json!(["inside"])), "access"),
+            (with("access", json!(vec!["outside"; 4])), "access"),
+            (with("answers", json!({"terminals": vec!["none"; 4]})), "answers.terminals"),
             (with("tubes", json!([""])), "tubes"),
             (with("readings", json!({"ohms_b_chassis_on": -1})), "readings.ohms_b_chassis_on"),
             (with("readings", json!({"ohms_b_chassis_on": "ol"})), "readings.ohms_b_chassis_on"),

@@ -188,6 +188,11 @@ impl Findings {
         self.says(Question::EarthLift, "present")
     }
 
+    /// Whether the cord has a third wire that only drops volts for the heaters.
+    pub fn has_resistance_cord(&self) -> bool {
+        self.says(Question::CordWires, "three_wires_two_pins")
+    }
+
     /// Whether a plug with an earth pin was seen.
     pub fn shows_earth_pin(&self) -> bool {
         ["three_pins", "three_pins_reversible"].iter().any(|plug| self.says(Question::Plug, plug))

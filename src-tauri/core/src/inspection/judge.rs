@@ -10,6 +10,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 use crate::arrangement::{
     Arrangement, ArrangementId, COUNT, FaultSet, LineSide, Reach, State, all, find, twin,
 };
+use crate::body::LET_GO_MA;
 use crate::hazard::{Class, Exposures, Grid, Level, Parts, Screen, Way, Worst};
 use crate::supply::Supply;
 
@@ -214,17 +215,17 @@ impl Judge {
     ) -> Option<(ArrangementId, Worst)> {
         let mut worst: Option<(ArrangementId, Worst)> = None;
         let mut judged = FxHashSet::default();
-        for (id, arrangement) in set.iter() {
-            if self.worst_class(id) != class || !judged.insert(twin(id)) {
-                continue;
-            }
-            let id = self.in_worse_position(id);
-            let arrangement = all().get(usize::from(id.0)).unwrap_or(arrangement);
-            // As found and live already: only a larger current would be worse.
+        for (own, _) in set.iter() {
+            let id = self.in_worse_position(own);
+            let Some(arrangement) = all().get(usize::from(id.0)) else { continue };
+            // As found and live already: only a larger current would be worse, so what cannot carry one is not classed.
             if class == Class::Live
                 && let (Some((_, worst)), Some(line)) = (worst, arrangement.line)
                 && self.at_highest.ceiling_ma(line.reach) < worst.milliamperes
             {
+                continue;
+            }
+            if self.worst_class(own) != class || !judged.insert(twin(own)) {
                 continue;
             }
             let case = self.worst_case_of(id, arrangement);
@@ -299,12 +300,25 @@ impl Judge {
 
     /// The largest current with no fault over a set, mA rms.
     pub fn as_found_over(&mut self, set: &ArrangementSet) -> f64 {
+        if let Some(largest) = self.live_as_found_over(set) {
+            return largest;
+        }
         let mut judged = FxHashSet::default();
         let mut largest: f64 = 0.0;
         for (id, arrangement) in set.iter().filter(|(id, _)| judged.insert(twin(*id))) {
             largest = largest.max(self.as_found_ma(id, arrangement));
         }
         largest
+    }
+
+    /// The same where something of the set is live as found: its worst case then, for all that is not live carries
+    /// less than what makes it so.
+    fn live_as_found_over(&mut self, set: &ArrangementSet) -> Option<f64> {
+        // A lift that is judged as closed is not how it was found.
+        let may_be = !self.lifts && self.worst_over(set) == Class::Live;
+        let (_, worst) = may_be.then(|| self.worst_case(set, Class::Live)).flatten()?;
+        let is_live = worst.class == Class::Live && worst.milliamperes >= LET_GO_MA.value;
+        is_live.then_some(worst.milliamperes)
     }
 
     fn as_found_ma(&mut self, id: ArrangementId, arrangement: &Arrangement) -> f64 {
@@ -319,12 +333,18 @@ impl Judge {
         })
     }
 
-    /// The sets of so many faults, one or two, each of which makes an arrangement live.
-    pub fn live_sets(&mut self, arrangement: &Arrangement, faults: usize) -> Vec<FaultSet> {
-        let mut sets = self.at_highest.live_sets(arrangement, faults);
-        if is_earthed(arrangement) {
-            let nominal = self.at_nominal.live_sets(arrangement, faults);
-            sets.extend(nominal.into_iter().filter(|set| !sets.contains(set)).collect::<Vec<_>>());
+    /// The sets of so many faults, one or two, each of which makes one of those live that are the worst of a set.
+    pub fn live_sets_over(&mut self, set: &ArrangementSet, faults: u8) -> Vec<FaultSet> {
+        let class = self.worst_over(set);
+        let mut sets: Vec<FaultSet> = Vec::new();
+        let mut judged = FxHashSet::default();
+        for (id, arrangement) in set.iter().filter(|(_, arrangement)| arrangement.line.is_some()) {
+            if self.worst_class(id) == class && judged.insert(twin(id)) {
+                self.at_highest.add_live_sets(arrangement, faults, &mut sets);
+                if is_earthed(arrangement) {
+                    self.at_nominal.add_live_sets(arrangement, faults, &mut sets);
+                }
+            }
         }
         sets
     }

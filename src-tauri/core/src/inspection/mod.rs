@@ -58,5 +58,6 @@ pub use set::ArrangementSet;
 pub use traps::{Trap, traps};
 pub use unchecked::{cautions_to_look_at, may_have_rating, not_checked};
 pub use verdict::{
-    Basis, Further, Likely, RestsOn, Verdict, assess, assess_by, assess_next, next_step, treat_as,
+    Basis, Brief, Further, Likely, RestsOn, Verdict, assess, assess_by, assess_next, brief,
+    next_step, treat_as,
 };

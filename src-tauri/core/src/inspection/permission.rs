@@ -77,6 +77,7 @@ fn doubtful(doubt: Doubt) -> Message {
         Doubt::EarthLift => "permission-doubt-lift",
         Doubt::EarthPinUnseen => "permission-doubt-pin",
         Doubt::AerialBeside => "permission-doubt-aerial",
+        Doubt::AerialUnseen => "permission-doubt-aerial-unseen",
     })
 }
 

@@ -78,7 +78,8 @@ fn without_line(findings: &Findings, verdict: &Verdict) -> &'static str {
         | Doubt::UntracedMetal
         | Doubt::EarthLift
         | Doubt::EarthPinUnseen
-        | Doubt::AerialBeside => "reason-no_line-cord",
+        | Doubt::AerialBeside
+        | Doubt::AerialUnseen => "reason-no_line-cord",
     });
     if let Some(doubt) = doubt {
         doubt
@@ -243,6 +244,7 @@ fn clears(doubt: Doubt) -> &'static str {
         Doubt::EarthPinUnseen => "next-reason-pin",
         // Never asked for: the terminals have been looked at.
         Doubt::AerialBeside => "next-reason-metal",
+        Doubt::AerialUnseen => "next-reason-aerial",
     }
 }
 
@@ -259,6 +261,7 @@ fn stop_id(verdict: &Verdict) -> &'static str {
             Doubt::EarthLift => "nothing-left-lift",
             Doubt::EarthPinUnseen => "nothing-left-pin",
             Doubt::AerialBeside => "nothing-left-aerial",
+            Doubt::AerialUnseen => "nothing-left-aerial-unseen",
         }
     } else if verdict.treat_as == verdict.could_be {
         "nothing-left-shown"

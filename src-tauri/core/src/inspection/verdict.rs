@@ -10,7 +10,7 @@ use super::decide::{self, Beliefs, Foreseen, Next, Order, Step};
 use super::doubt::Doubt;
 use super::findings::{Finding, Findings};
 use super::judge::Judge;
-use super::overlay::{Overlay, overlays};
+use super::overlay::{Overlay, OverlayId, overlays};
 
 id_enum! {
     /// Whether the class is shown, or only not ruled out.
@@ -162,6 +162,31 @@ fn verdict(
         unknown_tubes: findings.heaters().map(|heaters| heaters.unknown()).unwrap_or_default(),
         conflicts: possible.conflicts,
     }
+}
+
+/// What a list of units shows of a verdict.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Brief {
+    /// The worst class still consistent: what to act on.
+    pub treat_as: Class,
+    /// Whether it is called shown, as [`Verdict::basis_in_words`].
+    pub basis: Basis,
+    /// The cautions beside the class.
+    pub overlays: Vec<OverlayId>,
+}
+
+/// What a list shows, without what to ask next and all else that takes long.
+pub fn brief(findings: &Findings, judge: &mut Judge) -> Brief {
+    judge.turn_to(findings);
+    let possible = Possible::after(findings);
+    let set = &possible.considered;
+    let (treat_as, could_be) = (judge.worst_over(set), judge.best_over(set));
+    let is_shown = treat_as == could_be
+        && !possible.is_conflict()
+        && Doubt::about(findings, &possible, judge, treat_as).is_empty();
+    let overlays = overlays(findings, set, judge).into_iter().map(|overlay| overlay.id).collect();
+    let basis = if is_shown { Basis::Shown } else { Basis::NotRuledOut };
+    Brief { treat_as, basis, overlays }
 }
 
 /// What to act on alone, without the verdict around it; nothing where the findings contradict each other.

@@ -79,6 +79,47 @@ impl Files {
         is_there(Size::Full) && is_there(Size::Thumbnail)
     }
 
+    /// Writes a picture beside its place, for [`Files::settle`]; nothing where it is there already as it
+    /// should be. Dropped without that, it is gone.
+    ///
+    /// # Errors
+    /// The folder cannot be written to.
+    pub fn stage(&self, digest: &Digest, size: Size, bytes: &[u8]) -> io::Result<Option<Staged>> {
+        let path = self.path(digest, size);
+        if fs::read(&path).is_ok_and(|there| there == bytes) {
+            return Ok(None);
+        }
+        fs::create_dir_all(&self.folder)?;
+        let mut file = tempfile::Builder::new().prefix(ARRIVING).tempfile_in(&self.folder)?;
+        file.write_all(bytes)?;
+        // Closed: a thousand of them may wait, and a process may have a thousand files open.
+        let (digest, beside) = (digest.clone(), file.into_temp_path());
+        Ok(Some(Staged { digest, size, beside }))
+    }
+
+    /// Puts staged pictures in their places; they are on the disk when this returns.
+    ///
+    /// # Errors
+    /// The folder cannot be written to; those that came new before that are taken away again.
+    pub fn settle(&self, staged: Vec<Staged>) -> io::Result<()> {
+        flush(&staged)?;
+        let (mut put, mut is_any) = (Vec::<PathBuf>::new(), false);
+        for Staged { digest, size, beside } in staged {
+            let path = self.path(&digest, size);
+            // One that replaced another belongs to a photo that is here: without it, that would be damaged.
+            let is_new = !path.exists();
+            if let Err(error) = beside.persist(&path) {
+                put.iter().for_each(|path| drop(remove_if_there(path)));
+                return Err(error.error);
+            }
+            if is_new {
+                put.push(path);
+            }
+            is_any = true;
+        }
+        if is_any { flush_folder(&self.folder) } else { Ok(()) }
+    }
+
     /// Removes both pictures of a photo.
     ///
     /// # Errors
@@ -94,6 +135,22 @@ impl Files {
     /// # Errors
     /// The folder cannot be read, or a file cannot be removed.
     pub fn sweep(&self, named: &BTreeSet<Digest>, before: SystemTime) -> io::Result<usize> {
+        self.sweep_those(|name| is_loose(name, named), before)
+    }
+
+    /// As [`Files::sweep`], but only what was never finished.
+    ///
+    /// # Errors
+    /// As [`Files::sweep`].
+    pub fn sweep_unfinished(&self, before: SystemTime) -> io::Result<usize> {
+        self.sweep_those(|name| name.starts_with(ARRIVING), before)
+    }
+
+    fn sweep_those(
+        &self,
+        is_meant: impl Fn(&str) -> bool,
+        before: SystemTime,
+    ) -> io::Result<usize> {
         let entries = match fs::read_dir(&self.folder) {
             Err(error) if error.kind() == ErrorKind::NotFound => return Ok(0),
             entries => entries?,
@@ -102,9 +159,9 @@ impl Files {
         for entry in entries {
             let entry = entry?;
             let name = entry.file_name();
-            let is_loose = name.to_str().is_some_and(|name| is_loose(name, named));
+            let goes = name.to_str().is_some_and(&is_meant);
             // A younger file may be one whose row is about to be written.
-            if is_loose && entry.metadata()?.modified()? < before {
+            if goes && entry.metadata()?.modified()? < before {
                 remove_if_there(&entry.path())?;
                 count += 1;
             }
@@ -129,6 +186,48 @@ impl Files {
         file.persist(&path).map_err(|error| error.error)?;
         Ok(true)
     }
+}
+
+/// A picture that is written but not in its place.
+#[derive(Debug)]
+pub struct Staged {
+    digest: Digest,
+    size: Size,
+    beside: tempfile::TempPath,
+}
+
+impl Staged {
+    /// The photo that it is of.
+    pub const fn digest(&self) -> &Digest {
+        &self.digest
+    }
+}
+
+/// Threads that flush files: a file system writes several waiting files in one go.
+const FLUSHING: usize = 8;
+
+/// Makes written files outlive a dead battery.
+fn flush(staged: &[Staged]) -> io::Result<()> {
+    let flush_all = |staged: &[Staged]| -> io::Result<()> {
+        for picture in staged {
+            // Windows flushes only what may be written.
+            File::options().write(true).open(&picture.beside)?.sync_all()?;
+        }
+        Ok(())
+    };
+    let share = staged.len().div_ceil(FLUSHING).max(1);
+    std::thread::scope(|scope| {
+        let mut waiting = Vec::new();
+        for part in staged.chunks(share) {
+            match std::thread::Builder::new().spawn_scoped(scope, move || flush_all(part)) {
+                Ok(thread) => waiting.push(thread),
+                // Where the system gives no thread, it is flushed here.
+                Err(_) => flush_all(part)?,
+            }
+        }
+        let failed = || io::Error::from(ErrorKind::Other);
+        waiting.into_iter().try_for_each(|thread| thread.join().unwrap_or_else(|_| Err(failed())))
+    })
 }
 
 fn is_loose(name: &str, named: &BTreeSet<Digest>) -> bool {

@@ -15,6 +15,7 @@ use super::format::{Format, format_of};
 use super::jpeg::outline;
 use super::quality::{Hint, Quality};
 use super::shrink::{SIDE_LIMIT, jpeg, shrunk};
+use super::turn::turned;
 
 /// The longest side of a kept photo, px.
 pub const LONGEST_SIDE: u32 = 2048;
@@ -173,10 +174,4 @@ fn opaque(picture: DynamicImage) -> RgbImage {
         };
         image::Rgb([over_white(red), over_white(green), over_white(blue)])
     })
-}
-
-fn turned(picture: RgbImage, orientation: Orientation) -> RgbImage {
-    let mut picture = DynamicImage::ImageRgb8(picture);
-    picture.apply_orientation(orientation);
-    picture.into_rgb8()
 }

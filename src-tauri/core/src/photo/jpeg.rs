@@ -10,6 +10,8 @@ pub(super) struct Outline {
     pub components: u8,
     /// The end-of-image marker was found.
     pub is_whole: bool,
+    /// Nothing is in it but what pixels need: no notes of a camera, no clip behind its end.
+    pub is_plain: bool,
 }
 
 const END_OF_IMAGE: u8 = 0xD9;
@@ -19,10 +21,16 @@ const START_OF_SCAN: u8 = 0xDA;
 /// some phones append, does not matter.
 pub(super) fn outline(bytes: &[u8]) -> Outline {
     let mut found = Outline::default();
+    let mut needed = true;
     let mut rest = bytes;
     while let Some((marker, after)) = next_marker(rest) {
+        // A marker begins where the one before ended.
+        needed &= is_needed(marker) && rest.first() == Some(&0xFF);
         match marker {
-            END_OF_IMAGE => return Outline { is_whole: true, ..found },
+            END_OF_IMAGE => {
+                let is_plain = needed && after.is_empty();
+                return Outline { is_whole: true, is_plain, ..found };
+            }
             // Start of image, restarts and the like stand alone.
             0x01 | 0xD0..=0xD8 => rest = after,
             _ => {
@@ -59,6 +67,15 @@ fn segment(bytes: &[u8]) -> Option<(&[u8], &[u8])> {
 /// Start of frame, whatever the coding; among them stand three markers of other meaning.
 const fn is_frame_header(marker: u8) -> bool {
     matches!(marker, 0xC0..=0xCF) && !matches!(marker, 0xC4 | 0xC8 | 0xCC)
+}
+
+/// Whether pixels need what a marker begins: the two ends, restarts, the frame, tables, scans, and the
+/// 18 bytes of JFIF, which say how square a pixel is.
+const fn is_needed(marker: u8) -> bool {
+    let is_end_or_restart = matches!(marker, 0xD0..=0xD9);
+    is_end_or_restart
+        || is_frame_header(marker)
+        || matches!(marker, 0xC4 | 0xDA | 0xDB | 0xDD | 0xE0)
 }
 
 /// What follows the coded pixels: in them 0xFF is followed by 0, or by a restart.

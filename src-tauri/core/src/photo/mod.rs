@@ -16,11 +16,13 @@ mod files;
 mod format;
 mod ingest;
 mod jpeg;
+mod kept;
 mod marks;
 pub mod measure;
 mod quality;
 mod reopen;
 mod shrink;
+mod turn;
 
 #[cfg(test)]
 mod tests;
@@ -28,8 +30,9 @@ mod tests;
 pub use digest::Digest;
 pub use draw_marks::draw_on;
 pub use error::PhotoError;
-pub use files::{Files, Size};
+pub use files::{Files, Size, Staged};
 pub use ingest::{Ingested, LONGEST_SIDE, MOST_BYTES, MOST_PIXELS, THUMBNAIL_SIDE, ingest};
+pub use kept::{MOST_KEPT_BYTES, check_kept};
 pub use marks::{Mark, read_marks};
 pub use quality::{Hint, Quality};
 pub use reopen::{read_grey, read_rgb, write_jpeg};

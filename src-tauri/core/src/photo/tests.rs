@@ -30,9 +30,19 @@ fn an_outline_needs_the_end_of_the_image_itself() {
     let notes = [0xFF, 0xE1, 0, 6, 0xFF, 0xD8, 0xFF, 0xD9];
     let of = |parts: &[&[u8]]| outline(&parts.concat());
     let start: &[u8] = &[0xFF, 0xD8];
-    let whole = Outline { components: 3, is_whole: true };
-    assert_eq!(of(&[start, &frame, &scan, &end]), whole);
+    let whole = Outline { components: 3, is_whole: true, is_plain: false };
+    let plain = Outline { is_plain: true, ..whole };
+    assert_eq!(of(&[start, &frame, &scan, &end]), plain);
     assert_eq!(of(&[start, &notes, &frame, &scan, &[0xFF, 0xFF], &end, b"more"]), whole);
+    // Anything before, between or behind what pixels need.
+    for odd in [
+        [start, &notes, &frame, &scan, &end],
+        [start, &frame, &scan, &end, b"more"],
+        [b"GIF", start, &frame, &scan, &end],
+        [start, b"between", &frame, &scan, &end],
+    ] {
+        assert_eq!(of(&odd), whole, "{odd:?}");
+    }
     assert!(!of(&[start, &notes, &frame, &scan]).is_whole);
     assert!(!of(&[start, &notes]).is_whole);
     assert!(!of(&[start, &frame, &scan, &[0xFF]]).is_whole);

@@ -4,6 +4,7 @@
 //! Nothing here knows what is kept in a record. A repair is judged over everything that a unit may still be, so
 //! that what is not known makes no figure kinder.
 
+mod chosen;
 mod cost;
 mod device;
 mod modification;
@@ -16,13 +17,14 @@ mod size;
 mod standing;
 mod study;
 
+pub use chosen::{Chosen, not_a_stack};
 pub use cost::{Cost, cost_of};
 pub use device::{Blind, Cut, Device};
 pub use modification::Modification;
-pub use parts_list::{Appetite, PartKind, PartNeed, Size, is_in_reversible_outlets, parts_list};
+pub use parts_list::{Appetite, PartKind, PartNeed, Size, parts_list};
 pub use proof::{
     Comparison, Entered, Outcome, Planned, ProofLine, ProofMark, ProofPlan, ProofRow, Who,
-    evaluate, plan, read_entry, row_of,
+    check_entry, evaluate, plan, read_entry, row_of,
 };
 pub use refusal::Refusal;
 pub use search::{Stack, Within, follow, shortest};

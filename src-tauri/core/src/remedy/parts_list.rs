@@ -6,10 +6,10 @@ use super::size::{
     ClassY, CordSize, Fuse, FuseStandard, Measure, Rectifier, TransformerSize, class_y, cord_for,
     figure, from_nameplate, from_parts, fuse_for, inrush_amperes,
 };
-use crate::arrangement::{Arrangement, Cord, LineCapacitor};
+use crate::arrangement::{Arrangement, Isolation, LineCapacitor};
 use crate::fields::id_enum;
 use crate::inspection::Findings;
-use crate::supply::{Supply, WireColours, wire_colours};
+use crate::supply::{Supply, WireCode};
 
 id_enum! {
     /// A part to buy.
@@ -51,7 +51,7 @@ pub enum Size {
     /// A class Y capacitor under a limit in mA.
     ClassY(ClassY, f64),
     /// A cord with its conductors and their colours: line, neutral, earth.
-    Cord(CordSize, u8, &'static WireColours),
+    Cord(CordSize, u8, WireCode),
 }
 
 /// A part to buy, and what for.
@@ -96,9 +96,15 @@ impl Appetite {
         if let Some(watts) = self.rated_watts {
             return (from_nameplate(watts), true);
         }
-        let heaters = self.heater_watts.unwrap_or_else(|| figure("heater_watts"));
+        let heaters = self.heater_watts.unwrap_or_else(|| self.usual_heater_watts());
         let plate = figure("plate_direct");
         (from_parts(self.supply.volts, heaters, plate, Rectifier::HalfWave), false)
+    }
+
+    /// What heaters of a set on the line take at the most where nobody has listed them, W.
+    fn usual_heater_watts(&self) -> f64 {
+        let volts = self.supply.volts;
+        figure("heater_watts").max(volts * figure("heater_amperes"))
     }
 
     /// The steady current, A rms: by the plate with the power factor of a rectifier, else by what a transformer for it
@@ -112,14 +118,16 @@ impl Appetite {
     }
 
     /// The inrush when it is cold, A rms.
-    fn inrush(&self, is_string: bool) -> f64 {
+    fn inrush(&self, is_string: bool, has_iron: bool) -> f64 {
         let steady = self.steady_amperes();
+        // Iron that is switched on at the wrong moment, and a filter capacitor behind it.
+        let iron = if has_iron { steady * figure("iron_inrush") } else { steady };
         if !is_string {
-            return steady;
+            return iron;
         }
-        let volts = self.supply.volts;
-        let ohms = self.string_ohm.unwrap_or_else(|| volts * volts / figure("heater_watts"));
-        inrush_amperes(volts, ohms, 0.0)
+        let volts = self.supply.volts_max;
+        let ohms = self.string_ohm.unwrap_or_else(|| volts * volts / self.usual_heater_watts());
+        inrush_amperes(volts, ohms, 0.0).max(iron)
     }
 
     /// How cords and fuses are counted where such a supply is.
@@ -133,12 +141,11 @@ impl Appetite {
     }
 
     /// The colours of a new cord there.
-    fn colours(&self) -> Option<&'static WireColours> {
-        let region = match self.measure().0 {
-            Measure::Awg => "US/Canada",
-            Measure::Mm2 => "IEC 60445 (60446)",
-        };
-        wire_colours().iter().find(|row| row.region == region)
+    const fn colours(measure: Measure) -> WireCode {
+        match measure {
+            Measure::Awg => WireCode::NorthAmerica,
+            Measure::Mm2 => WireCode::Iec,
+        }
     }
 }
 
@@ -202,10 +209,10 @@ impl Buyer<'_> {
                 let size = class_y(self.limit_ma, &self.setup.supply, 1);
                 vec![part(PartKind::NetworkClassY, Size::ClassY(size, self.limit_ma))]
             }
-            Modification::FuseInHotLeg => vec![part(PartKind::Fuse, self.fuse())],
+            Modification::FuseInHotLeg => vec![part(PartKind::Fuse, self.fuse(step))],
             Modification::IsolatingTransformerInside => vec![
                 part(PartKind::IsolatingTransformer, self.transformer()),
-                part(PartKind::Fuse, self.fuse()),
+                part(PartKind::Fuse, self.fuse(step)),
             ],
             Modification::IsolatingTransformerInFront => {
                 vec![part(PartKind::IsolatingTransformer, self.transformer())]
@@ -224,32 +231,20 @@ impl Buyer<'_> {
         Size::Transformer(size, by_plate)
     }
 
-    fn fuse(&self) -> Size {
+    fn fuse(&self, step: Modification) -> Size {
+        let inside = step == Modification::IsolatingTransformerInside;
+        let iron = [Isolation::HeaterTransformer, Isolation::Autotransformer, Isolation::Isolating];
+        let has_iron = inside || self.setup.set.iter().any(|(_, a)| iron.contains(&a.isolation));
         let is_string = self.setup.set.iter().any(|(_, a)| a.isolation.has_heater_string());
         let standard = self.appetite.measure().1;
         let steady = self.appetite.steady_amperes();
-        Size::Fuse(fuse_for(standard, steady, self.appetite.inrush(is_string)))
+        Size::Fuse(fuse_for(standard, steady, self.appetite.inrush(is_string, has_iron)))
     }
 
     fn cord(&self, conductors: u8) -> Size {
         let measure = self.appetite.measure().0;
         let fits = cord_for(measure, self.appetite.steady_amperes(), conductors);
-        match (fits, self.appetite.colours()) {
-            (Some(cord), Some(colours)) => Size::Cord(cord, conductors, colours),
-            _ => Size::None,
-        }
+        let colours = Appetite::colours(measure);
+        fits.map_or(Size::None, |cord| Size::Cord(cord, conductors, colours))
     }
-}
-
-/// Whether a unit could be plugged into a reversible earthed outlet, which a polarised plug gains nothing in.
-pub fn is_in_reversible_outlets(setup: &Setup) -> bool {
-    setup.supply.volts > 130.0
-        || setup.set.iter().any(|(_, a)| {
-            a.line.is_some_and(|line| {
-                matches!(
-                    line.cord,
-                    Cord::ThreePinReversibleEarthed | Cord::ThreePinReversibleUnearthed
-                )
-            })
-        })
 }

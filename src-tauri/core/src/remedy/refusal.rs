@@ -21,6 +21,8 @@ id_enum! {
         LosesEarth = "loses_earth",
         /// Downstream of an isolating transformer such a device sees nothing.
         SeesNothing = "sees_nothing",
+        /// Outlets there take a plug both ways round.
+        GoesInBothWays = "goes_in_both_ways",
     }
 }
 

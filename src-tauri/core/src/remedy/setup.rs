@@ -3,7 +3,10 @@
 use super::device::Device;
 use super::modification::Modification;
 use super::refusal::Refusal;
-use crate::arrangement::{Arrangement, ArrangementId, LineCapacitorClass, Spread, defaults, find};
+use crate::arrangement::{
+    Arrangement, ArrangementId, Cord, LineCapacitorClass, LineSide, Spread, defaults, find,
+};
+use crate::figure::{Figure, Mark, Source};
 use crate::hazard::Parts;
 use crate::inspection::{ArrangementSet, Findings, Possible};
 use crate::supply::{Feed, Supply};
@@ -43,9 +46,27 @@ pub struct Setup {
     pub fused: bool,
     /// The values of what is to be fitted.
     pub new: NewParts,
+    /// The cord that is on it drops volts for the heaters: a plain one puts all of the line on them.
+    pub resistance_cord: bool,
 }
 
+/// Above this many volts most outlets take a plug both ways round (outlets of CEE 7, from memory); where they do not,
+/// counting with it only errs on the bad side.
+const BOTH_WAYS_ABOVE_V: Figure = Figure::new(130.0, "V", Source::Model, Mark::Assumption);
+
 impl Setup {
+    /// Whether it has to be counted with an outlet that takes a plug both ways round: there a polarised plug gains
+    /// nothing, and an earthed one stands either way.
+    pub fn is_in_reversible_outlets(&self) -> bool {
+        let reversible = |a: &Arrangement| {
+            a.line.is_some_and(|line| {
+                let cords = [Cord::ThreePinReversibleEarthed, Cord::ThreePinReversibleUnearthed];
+                cords.contains(&line.cord)
+            })
+        };
+        self.supply.volts > BOTH_WAYS_ABOVE_V.value || self.set.iter().any(|(_, a)| reversible(a))
+    }
+
     /// What findings leave; a switch that lifts the earth may stand either way.
     pub fn of(findings: &Findings, possible: &Possible) -> Self {
         let mut set = possible.considered.clone();
@@ -61,6 +82,7 @@ impl Setup {
             device: None,
             fused: false,
             new: NewParts::default(),
+            resistance_cord: findings.has_resistance_cord(),
         }
     }
 
@@ -68,7 +90,15 @@ impl Setup {
     pub fn one(arrangement: &Arrangement, supply: Supply, parts: Parts) -> Self {
         let mut set = ArrangementSet::EMPTY;
         find(arrangement).into_iter().for_each(|id| set.insert(id));
-        Self { set, supply, parts, device: None, fused: false, new: NewParts::default() }
+        Self {
+            set,
+            supply,
+            parts,
+            device: None,
+            fused: false,
+            new: NewParts::default(),
+            resistance_cord: false,
+        }
     }
 
     /// The same after a modification. What it may be and is not touched by it stays as it is.
@@ -84,6 +114,7 @@ impl Setup {
             match modification.on(arrangement, self.parts.network_class_y) {
                 Ok(changed) => {
                     done = true;
+                    let changed = self.as_plugged_in(modification, changed);
                     after.set.insert(find(&changed).unwrap_or(id));
                 }
                 Err(refusal) if refusal.is_forbidden() => return Err(refusal),
@@ -113,11 +144,26 @@ impl Setup {
         Ok(steps)
     }
 
+    /// A new earthed cord where outlets take it both ways round.
+    fn as_plugged_in(&self, modification: Modification, changed: Arrangement) -> Arrangement {
+        let turns = modification == Modification::ThreeWireCord && self.is_in_reversible_outlets();
+        let line = changed.line.map(|line| match line.cord {
+            Cord::ThreePinEarthed if turns => {
+                LineSide { cord: Cord::ThreePinReversibleEarthed, ..line }
+            }
+            _ => line,
+        });
+        Arrangement { line, ..changed }
+    }
+
     fn outlet_refuses(&self, modification: Modification) -> Result<(), Refusal> {
         let isolated = self.supply.feed == Feed::Isolated;
         match modification {
             Modification::IsolatingTransformerInFront if isolated => Err(Refusal::Already),
             Modification::FuseInHotLeg if self.fused => Err(Refusal::Already),
+            Modification::PolarisedPlug if self.is_in_reversible_outlets() => {
+                Err(Refusal::GoesInBothWays)
+            }
             _ => match device_of(modification) {
                 Some(_) if isolated => Err(Refusal::SeesNothing),
                 Some(device) if self.device == Some(device) => Err(Refusal::Already),

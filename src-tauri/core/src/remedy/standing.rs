@@ -5,7 +5,7 @@ use super::setup::Setup;
 use crate::arrangement::{ArrangementId, FaultSet, all};
 use crate::hazard::{Class, Grid, Parts, Worst};
 use crate::inspection::Judge;
-use crate::supply::Supply;
+use crate::supply::{Feed, Supply};
 
 /// Where a unit stands, over everything that it may be.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,8 +18,8 @@ pub struct Standing {
     pub of: Option<ArrangementId>,
     /// The largest current with no fault, mA rms.
     pub as_found_ma: f64,
-    /// The smallest sets of faults that make that arrangement live; none where it is live as found, or where not even
-    /// two do.
+    /// The smallest sets of faults that make it live, of everything with that class that it may be; none where it is
+    /// live as found, or where not even two do.
     pub remaining: Vec<FaultSet>,
     /// Whether powering it would put the supply on the earth wire.
     pub line_on_earth: bool,
@@ -54,6 +54,11 @@ impl Brief {
 }
 
 impl Standing {
+    /// The largest current that is quoted, mA rms: of the worst case, and never less than what flows with no fault.
+    pub fn worst_ma(&self) -> f64 {
+        self.worst.milliamperes.max(self.as_found_ma)
+    }
+
     /// Class and current with no fault.
     pub const fn brief(&self) -> Brief {
         Brief { class: self.class, as_found_ma: self.as_found_ma }
@@ -100,10 +105,8 @@ impl Bench {
         let case = judge.worst_case(&setup.set, class);
         let (of, worst) = case.map_or((None, Worst::NO_LINE), |(id, worst)| (Some(id), worst));
         let arrangement = of.and_then(|id| all().get(usize::from(id.0)));
-        let remaining = match (arrangement, worst.margin) {
-            (Some(arrangement), margin @ 1..=2) if class != Class::NoLine => {
-                judge.live_sets(arrangement, usize::from(margin))
-            }
+        let remaining = match worst.margin {
+            margin @ 1..=2 if class != Class::NoLine => judge.live_sets_over(&setup.set, margin),
             _ => Vec::new(),
         };
         let cut = arrangement.zip(setup.device).map(|(arrangement, device)| {
@@ -112,6 +115,17 @@ impl Bench {
         });
         let line_on_earth = setup.set.iter().any(|(_, a)| a.is_line_on_earth());
         Standing { class, worst, of, as_found_ma, remaining, line_on_earth, cut }
+    }
+
+    /// Whether it is live as found straight at an outlet, whatever stands in front of it now: then nothing is measured
+    /// with the plug in.
+    pub fn is_live_straight(&mut self, setup: &Setup) -> bool {
+        let feed = match setup.supply.feed {
+            Feed::Isolated => Feed::Direct,
+            feed => feed,
+        };
+        let straight = Setup { supply: setup.supply.fed_by(feed), ..setup.clone() };
+        self.brief(&straight).class == Class::Live
     }
 
     /// Every state with each single fault, of the arrangement that a standing is of.

@@ -138,6 +138,27 @@ impl Change {
         Self::Withdrawn { subject: format!("{PHOTO}{photo}.paired") }
     }
 
+    /// Whether this version knows what a subject sets, and so what a value of it has to be.
+    pub fn knows(subject: &str) -> bool {
+        const WHOLE: [&str; 10] = [
+            UNIT_CREATED,
+            UNIT_NAME,
+            UNIT_PLACE,
+            UNIT_KIND,
+            UNIT_SUPPLY,
+            UNIT_STATE,
+            UNIT_DELETED,
+            INSPECTION_STARTED,
+            INSPECTION_ACCESS,
+            PHOTO_ORDER,
+        ];
+        let of_photo = |what: &str| matches!(what, "added" | "captioned" | "marked" | "paired");
+        let photo = subject.strip_prefix(PHOTO).and_then(|rest| rest.split_once('.'));
+        WHOLE.contains(&subject)
+            || subject.starts_with(FINDING)
+            || photo.is_some_and(|(_, what)| of_photo(what))
+    }
+
     /// What it sets, as the log names it.
     pub fn subject(&self) -> String {
         match self {

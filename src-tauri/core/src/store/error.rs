@@ -1,5 +1,7 @@
 //! What can go wrong in the store. The texts are for logs; people read words chosen by the kind.
 
+use rusqlite::ErrorCode;
+use std::io::ErrorKind;
 use thiserror::Error;
 use uuid::Uuid;
 
@@ -49,13 +51,56 @@ pub enum StoreError {
         /// The field that is wrong.
         field: &'static str,
     },
+    /// An event is known here with other contents: one of the two was tampered with.
+    #[error("event {0} is known with other contents")]
+    Contradicts(Uuid),
+    /// An event names what is neither here nor comes with it.
+    #[error("event {id}: {field} is not there")]
+    Dangling {
+        /// The event.
+        id: Uuid,
+        /// The field that names it.
+        field: &'static str,
+    },
+    /// The file is damaged: a page makes no sense, or a rule of a table does not hold.
+    #[error("damaged: {0}")]
+    Damaged(String),
+    /// There is no room left where the file is.
+    #[error("no room left")]
+    NoRoom,
+    /// The file or its folder may only be read.
+    #[error("may only be read")]
+    ReadOnly,
     /// The file could not be read.
     #[error("file: {0}")]
-    Io(#[from] std::io::Error),
+    Io(std::io::Error),
     /// The database refused.
     #[error("database: {0}")]
-    Database(#[from] rusqlite::Error),
+    Database(rusqlite::Error),
     /// A migration failed.
     #[error("migration: {0}")]
     Migration(#[from] rusqlite_migration::Error),
+}
+
+impl From<std::io::Error> for StoreError {
+    fn from(error: std::io::Error) -> Self {
+        match error.kind() {
+            ErrorKind::StorageFull | ErrorKind::QuotaExceeded => Self::NoRoom,
+            ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied => Self::ReadOnly,
+            _ => Self::Io(error),
+        }
+    }
+}
+
+impl From<rusqlite::Error> for StoreError {
+    fn from(error: rusqlite::Error) -> Self {
+        match error.sqlite_error_code() {
+            Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => {
+                Self::Damaged(error.to_string())
+            }
+            Some(ErrorCode::DiskFull) => Self::NoRoom,
+            Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => Self::ReadOnly,
+            _ => Self::Database(error),
+        }
+    }
 }

@@ -14,6 +14,7 @@ const LAST_AT: i64 = 253_402_300_799_999;
 
 /// One human change as it was recorded. This is also what devices give each other.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Event {
     /// UUID v7.
     pub id: Uuid,
@@ -97,7 +98,8 @@ impl Event {
         }
     }
 
-    pub(super) fn is_tombstone(&self) -> bool {
+    /// Whether it deletes its unit.
+    pub fn is_tombstone(&self) -> bool {
         self.subject == super::change::UNIT_DELETED
     }
 }

@@ -115,6 +115,21 @@ pub(super) fn page(conn: &Connection, after: i64, rows: i64) -> Result<Vec<(i64,
     Ok(found.collect::<rusqlite::Result<_>>()?)
 }
 
+/// What may leave this device of one unit.
+pub(super) fn leaving(conn: &Connection, unit: Uuid) -> Result<Vec<Event>> {
+    list(conn, include_str!("sql/event_of_unit_for_exchange.sql"), [Id(unit)])
+}
+
+/// The place of the last event in the log; 0 when there is none.
+pub(super) fn last_place(conn: &Connection) -> Result<i64> {
+    let mut statement = conn.prepare_cached(include_str!("sql/event_last_place.sql"))?;
+    Ok(statement.query_row([], |row| row.get(0))?)
+}
+
+pub(super) fn is_there(conn: &Connection, id: Uuid) -> Result<bool> {
+    exists(conn, include_str!("sql/event_is_there.sql"), [Id(id)])
+}
+
 pub(super) fn has_intent(conn: &Connection, intent: Uuid) -> Result<bool> {
     exists(conn, include_str!("sql/event_has_intent.sql"), [Id(intent)])
 }

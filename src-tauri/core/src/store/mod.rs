@@ -8,30 +8,47 @@
 //! Invariants: no clock, no random source and no network here (times and ids are passed in); nothing
 //! of what a finding means; no row of the log is ever changed, and none deleted but by a purge.
 
+mod aside;
 mod change;
+mod check;
 mod column;
 mod error;
 mod event;
 mod exchange;
+mod leftovers;
 mod log;
+mod missing;
 mod number;
 mod open;
 mod photo;
 mod projection;
 mod purge;
+mod queue;
+mod recovery;
+mod salvage;
+mod snapshot;
 mod undo;
 mod verdict;
 mod view;
+mod whole;
 
 #[cfg(test)]
 mod tests;
 
+pub use aside::is_replaced_kept;
 pub use change::{Change, Claim};
 pub use error::{Result, StoreError};
 pub use event::{Action, Changed, Event, Stamp};
-pub use exchange::Outgoing;
+pub use exchange::{Leaving, Outgoing, TakenIn};
+pub use leftovers::sweep;
 pub use open::SCHEMA_VERSION;
 pub use photo::{Photo, PhotoRow};
+pub use queue::{
+    Cursor, Meaning, Page, QueueCount, QueueFilter, QueueOrder, QueueRow, Stale, Standing,
+    WorkState,
+};
+pub use recovery::{Readable, Recovered, readable, recover};
+pub use snapshot::{INSPECTIONS_APART, Snapshot, Snapshots};
 pub use undo::Scope;
 pub use verdict::Verdict;
 pub use view::{Finding, Inspection, Unit, UnitFilter};
@@ -50,6 +67,7 @@ pub type Ids<'a> = &'a mut dyn FnMut() -> Uuid;
 #[derive(Debug)]
 pub struct Store {
     conn: Connection,
+    was_cut_off: bool,
 }
 
 impl Store {
@@ -84,13 +102,41 @@ impl Store {
         self.transact(projection::rebuild)
     }
 
+    /// Reads as if nothing was written meanwhile.
+    pub fn reading<T, E: From<StoreError>>(
+        &self,
+        run: impl FnOnce(&Self) -> std::result::Result<T, E>,
+    ) -> std::result::Result<T, E> {
+        // Dropped at the end, which rolls back: nothing was written.
+        let _transaction = self.conn.unchecked_transaction().map_err(StoreError::from)?;
+        run(self)
+    }
+
     /// Runs a change whole or not at all.
     fn transact<T>(&mut self, run: impl FnOnce(&Connection) -> Result<T>) -> Result<T> {
+        self.transact_with(run)
+    }
+
+    /// As [`Store::transact`], without waiting for the disk: for what can be worked out anew. What a person
+    /// does after it waits for this too, so that nothing of theirs is ever lost with it.
+    fn transact_lazily<T>(&mut self, run: impl FnOnce(&Connection) -> Result<T>) -> Result<T> {
+        self.conn.pragma_update(None, "synchronous", "NORMAL")?;
+        let done = self.transact(run);
+        self.conn.pragma_update(None, "synchronous", "FULL")?;
+        done
+    }
+
+    /// Runs a change whole or not at all; it may fail for reasons that are not the store's.
+    fn transact_with<T, E: From<StoreError>>(
+        &mut self,
+        run: impl FnOnce(&Connection) -> std::result::Result<T, E>,
+    ) -> std::result::Result<T, E> {
         // Immediate: what is read here must still hold when it is written.
         let behavior = TransactionBehavior::Immediate;
-        let transaction = self.conn.transaction_with_behavior(behavior)?;
+        let transaction =
+            self.conn.transaction_with_behavior(behavior).map_err(StoreError::from)?;
         let done = run(&transaction)?;
-        transaction.commit()?;
+        transaction.commit().map_err(StoreError::from)?;
         Ok(done)
     }
 }

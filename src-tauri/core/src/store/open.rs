@@ -1,20 +1,21 @@
 //! Opening a file: look before touching, then settings, then migrations.
 
-use super::Store;
 use super::error::{Result, StoreError};
+use super::snapshot::Snapshots;
+use super::{Store, projection, queue};
 use include_dir::{Dir, include_dir};
-use rusqlite::Connection;
 use rusqlite::config::DbConfig;
+use rusqlite::{Connection, ErrorCode};
 use rusqlite_migration::Migrations;
 use std::fs::File;
-use std::io::{ErrorKind, Read};
+use std::io::{ErrorKind, Read, Write};
 use std::path::Path;
 use std::time::Duration;
 
 static MIGRATIONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/../../migrations");
 
 /// The schema that this version writes: the number of the last migration.
-pub const SCHEMA_VERSION: u32 = 2;
+pub const SCHEMA_VERSION: u32 = 4;
 
 /// `application_id` of our files, as the first migration sets it.
 const APPLICATION_ID: u32 = u32::from_be_bytes(*b"CCHS");
@@ -29,6 +30,9 @@ const USER_VERSION: usize = 60;
 /// Where the header keeps `application_id`.
 const APPLICATION: usize = 68;
 
+/// What SQLite keeps beside a file while it is open: its log, and in a migration its rollback journal.
+const SIDES: [&str; 2] = ["-wal", "-journal"];
+
 /// Statements kept ready: the store has about fifty.
 const STATEMENTS: usize = 64;
 /// How long to wait for another process that writes: a commit takes some 10 ms even on a slow phone.
@@ -40,39 +44,72 @@ impl Store {
     /// A file of a newer version, or of another application, is refused and not touched. Other
     /// processes may have the file open, but this one only once: on POSIX systems the look at the
     /// header would drop the locks of its other connection.
+    ///
+    /// Before an older file is brought up, a snapshot of it is made (see [`Snapshots`]).
     pub fn open(path: &Path) -> Result<Self> {
-        let found = look(path)?;
-        Self::start(Connection::open(path)?, found)
+        Self::open_there(path).map_err(|error| explained(error, path))
+    }
+
+    fn open_there(path: &Path) -> Result<Self> {
+        look(path)?;
+        // The last connection that closes takes them away; where one is, nobody closed.
+        let was_cut_off = SIDES.iter().any(|side| is_beside(path, side));
+        let conn = Connection::open(path)?;
+        configure(&conn)?;
+        let found = check(version(&conn)?)?;
+        if (1..SCHEMA_VERSION).contains(&found) {
+            Snapshots::of(path).take(&conn, Some(found))?;
+        }
+        Ok(Self { was_cut_off, ..Self::start(conn, found)? })
     }
 
     /// A store that is gone when it is dropped.
     pub fn open_in_memory() -> Result<Self> {
-        Self::start(Connection::open_in_memory()?, 0)
+        let conn = Connection::open_in_memory()?;
+        configure(&conn)?;
+        Self::start(conn, 0)
+    }
+
+    /// A store that is empty and cannot be written: what stands in for one that is being replaced.
+    pub fn closed() -> Result<Self> {
+        let closed = Self::open_in_memory()?;
+        closed.conn.pragma_update(None, "query_only", true)?;
+        Ok(closed)
+    }
+
+    /// Closes the file and says whether that went well.
+    pub fn close(self) -> Result<()> {
+        self.conn.close().map_err(|(_, error)| error.into())
     }
 
     fn start(mut conn: Connection, found: u32) -> Result<Self> {
-        configure(&conn)?;
         if found < SCHEMA_VERSION {
             migrate(&mut conn)?;
         }
+        let transaction = conn.transaction()?;
+        // What an older version worked out lacks what this one shows besides.
+        if queue::is_missing(&transaction)? {
+            projection::rebuild(&transaction)?;
+        }
+        transaction.commit()?;
         // Readers do not wait for the writer, and a commit is one append to the log.
         conn.pragma_update(None, "journal_mode", "WAL")?;
         conn.set_prepared_statement_cache_capacity(STATEMENTS);
-        Ok(Self { conn })
+        Ok(Self { conn, was_cut_off: false })
     }
 }
 
 /// Reads the schema version from the file's header; 0 when there is nothing yet.
 ///
 /// Plain bytes are read, because SQLite would make side files for a file in WAL mode even to look.
-/// The header never lags behind the log: see [`migrate`].
+/// The header never lags behind the log, see [`migrate`]; it may be ahead of what was kept, see [`version`].
 fn look(path: &Path) -> Result<u32> {
     let mut file = match File::open(path) {
         Err(e) if e.kind() == ErrorKind::NotFound => return Ok(0),
         opened => opened?,
     };
     let mut header = Vec::with_capacity(HEADER);
-    file.by_ref().take(HEADER as u64).read_to_end(&mut header)?;
+    Read::by_ref(&mut file).take(HEADER as u64).read_to_end(&mut header)?;
     if header.is_empty() {
         return Ok(0);
     }
@@ -81,6 +118,42 @@ fn look(path: &Path) -> Result<u32> {
         Some(found) if is_ours => check(found),
         _ => Err(StoreError::NotOurFile),
     }
+}
+
+/// The schema version as SQLite reads it. It first puts back what a migration that was cut off had put into the
+/// file: then the version that [`look`] saw in the header was never kept.
+fn version(conn: &Connection) -> Result<u32> {
+    Ok(conn.pragma_query_value(None, "user_version", |row| row.get(0))?)
+}
+
+/// What is behind an error that says only that a file could not be opened or written: SQLite needs to make
+/// others beside it.
+fn explained(error: StoreError, path: &Path) -> StoreError {
+    let is_vague = matches!(&error, StoreError::Database(error) if matches!(
+        error.sqlite_error_code(),
+        Some(ErrorCode::CannotOpen | ErrorCode::SystemIoFailure)
+    ));
+    let folder = path.parent().filter(|_| is_vague);
+    let tried = folder.map_or(Ok(()), write_something);
+    tried.err().map(StoreError::from).filter(is_clear).unwrap_or(error)
+}
+
+const fn is_clear(error: &StoreError) -> bool {
+    matches!(error, StoreError::NoRoom | StoreError::ReadOnly)
+}
+
+/// As much as SQLite takes for the index of its log.
+fn write_something(folder: &Path) -> std::io::Result<()> {
+    let mut file = tempfile::tempfile_in(folder)?;
+    file.write_all(&[0; 32 << 10])?;
+    file.sync_all()
+}
+
+/// Whether something with that ending lies beside the file and is not empty.
+fn is_beside(path: &Path, ending: &str) -> bool {
+    let mut name = path.as_os_str().to_owned();
+    name.push(ending);
+    std::fs::metadata(name).is_ok_and(|log| log.len() > 0)
 }
 
 fn check(found: u32) -> Result<u32> {
@@ -97,7 +170,7 @@ fn word(header: &[u8], at: usize) -> Option<u32> {
 }
 
 /// Settings of the connection.
-fn configure(conn: &Connection) -> Result<()> {
+pub(super) fn configure(conn: &Connection) -> Result<()> {
     // Two processes may have the file open: the window and the command line.
     conn.busy_timeout(BUSY)?;
     // An answer that was shown as taken must outlive a dead battery. NORMAL may lose the last commits.

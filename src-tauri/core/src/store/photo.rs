@@ -38,7 +38,7 @@ impl PhotoRow {
     }
 
     /// Reads what an event says. A row that could name no file, or one elsewhere, is none.
-    fn read(value: &Value) -> Option<Self> {
+    pub fn read(value: &Value) -> Option<Self> {
         let row = Self::deserialize(value).ok()?;
         let is_digit = |c: char| matches!(c, '0'..='9' | 'a'..='f');
         let is_name = row.sha256.len() == 64 && row.sha256.chars().all(is_digit);

@@ -12,8 +12,8 @@ use super::error::Result;
 use super::event::{Changed, Event, Key};
 use super::log;
 use super::number::{self, NumberClaim};
-use super::photo;
-use rusqlite::{Connection, params};
+use super::{photo, queue};
+use rusqlite::{Connection, Row, params};
 use std::collections::BTreeSet;
 use uuid::Uuid;
 
@@ -53,16 +53,8 @@ pub(super) fn refresh(conn: &Connection, touched: Touched) -> Result<Changed> {
     for unit in &units {
         is_settled &= refresh_unit(conn, *unit)?;
     }
-    for (unit, inspection) in touched.inspections() {
-        refresh_inspection(conn, unit, inspection)?;
-    }
-    for key in &touched.keys {
-        refresh_finding(conn, key)?;
-        photo::refresh(conn, key)?;
-    }
-    if !is_settled {
-        units.extend(number::reassign(conn)?);
-    }
+    refresh_below_units(conn, &touched)?;
+    refresh_queue(conn, &mut units, is_settled)?;
     let inspections = touched.inspections().into_iter().map(|(_, id)| id);
     Ok(Changed {
         inspections: inspections.collect(),
@@ -73,8 +65,64 @@ pub(super) fn refresh(conn: &Connection, touched: Touched) -> Result<Changed> {
     })
 }
 
+/// Refreshes inspections, then their findings and photos.
+fn refresh_below_units(conn: &Connection, touched: &Touched) -> Result<()> {
+    for (unit, inspection) in touched.inspections() {
+        refresh_inspection(conn, unit, inspection)?;
+    }
+    for key in &touched.keys {
+        refresh_finding(conn, key)?;
+        photo::refresh(conn, key)?;
+    }
+    Ok(())
+}
+
+/// Refreshes the rows of units in the queue, once no two of them have one number.
+fn refresh_queue(conn: &Connection, units: &mut BTreeSet<Uuid>, is_settled: bool) -> Result<()> {
+    if !is_settled {
+        units.extend(number::reassign(conn)?);
+    }
+    for unit in units.iter() {
+        queue::refresh(conn, *unit)?;
+    }
+    Ok(())
+}
+
+/// Refreshes what the events after a place in the log touched, and units some of whose events are gone.
+/// Unit by unit, so that a long log is never in memory at once. Returns the units that changed.
+pub(super) fn refresh_after(
+    conn: &Connection,
+    place: i64,
+    purged: BTreeSet<Uuid>,
+) -> Result<BTreeSet<Uuid>> {
+    let mut units = purged;
+    units.extend(units_after(conn, place)?);
+    let mut is_settled = true;
+    for unit in &units {
+        is_settled &= refresh_unit(conn, *unit)?;
+        let keys = keys_after(conn, *unit, place)?;
+        let touched = Touched { keys, ..Touched::default() };
+        refresh_below_units(conn, &touched)?;
+    }
+    refresh_queue(conn, &mut units, is_settled)?;
+    Ok(units)
+}
+
+fn units_after(conn: &Connection, place: i64) -> Result<Vec<Uuid>> {
+    let mut statement = conn.prepare_cached(include_str!("sql/event_units_after.sql"))?;
+    let rows = statement.query_map([place], |row| Ok(row.get::<_, Id>(0)?.0))?;
+    Ok(rows.collect::<rusqlite::Result<_>>()?)
+}
+
+fn keys_after(conn: &Connection, unit: Uuid, place: i64) -> Result<BTreeSet<Key>> {
+    let mut statement = conn.prepare_cached(include_str!("sql/event_keys_after.sql"))?;
+    let rows = statement.query_map(params![Id(unit), place], key_row)?;
+    Ok(rows.collect::<rusqlite::Result<_>>()?)
+}
+
 /// Works everything out anew.
 pub(super) fn rebuild(conn: &Connection) -> Result<()> {
+    queue::clear(conn)?;
     // Inspections and findings go with their unit.
     conn.execute(include_str!("sql/unit_drop_all.sql"), [])?;
     let touched = Touched { keys: keys(conn)?, ..Touched::default() };
@@ -84,14 +132,16 @@ pub(super) fn rebuild(conn: &Connection) -> Result<()> {
 
 fn keys(conn: &Connection) -> Result<BTreeSet<Key>> {
     let mut statement = conn.prepare_cached(include_str!("sql/event_keys.sql"))?;
-    let rows = statement.query_map([], |row| {
-        Ok(Key {
-            unit: row.get::<_, Id>("unit")?.0,
-            inspection: row.get::<_, Option<Id>>("inspection")?.map(|id| id.0),
-            subject: row.get("subject")?,
-        })
-    })?;
+    let rows = statement.query_map([], key_row)?;
     Ok(rows.collect::<rusqlite::Result<_>>()?)
+}
+
+fn key_row(row: &Row<'_>) -> rusqlite::Result<Key> {
+    Ok(Key {
+        unit: row.get::<_, Id>("unit")?.0,
+        inspection: row.get::<_, Option<Id>>("inspection")?.map(|id| id.0),
+        subject: row.get("subject")?,
+    })
 }
 
 /// Refreshes a unit's row. Tells whether its number is settled.
@@ -112,6 +162,7 @@ fn refresh_unit(conn: &Connection, unit: Uuid) -> Result<bool> {
     };
     let text = UnitText::read(conn, unit)?;
     let supply = live(conn, &Key::of_unit(unit, UNIT_SUPPLY))?;
+    let state = live_speaker(conn, &Key::of_unit(unit, UNIT_STATE))?;
     let sql = include_str!("sql/unit_put.sql");
     conn.prepare_cached(sql)?.execute(params![
         Id(unit),
@@ -128,6 +179,8 @@ fn refresh_unit(conn: &Connection, unit: Uuid) -> Result<bool> {
         created.map(|event| event.at),
         changed_at,
         is_deleted,
+        state.as_ref().map(|event| event.at),
+        state.map(|event| event.author),
     ])?;
     settle(conn, before, claim)
 }

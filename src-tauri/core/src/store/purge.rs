@@ -52,6 +52,14 @@ impl Store {
         Ok(())
     }
 
+    /// Moves what was committed into the file as far as nobody is held up by it: for a reader beside the app,
+    /// so that no command has to.
+    pub fn tidy(&self) -> Result<()> {
+        let sql = "PRAGMA wal_checkpoint(PASSIVE)";
+        self.conn.query_row(sql, [], |_| Ok(()))?;
+        Ok(())
+    }
+
     /// Drops what a purge left in the write-ahead log.
     pub(super) fn wipe(&self) {
         // The purge is committed whatever comes of this: an error here would say that it was not.
@@ -113,6 +121,7 @@ pub(super) fn purge(conn: &Connection, unit: Uuid) -> Result<()> {
         include_str!("sql/purge_events.sql"),
         include_str!("sql/purge_inspections.sql"),
         include_str!("sql/purge_verdicts.sql"),
+        include_str!("sql/purge_standings.sql"),
         include_str!("sql/purge_close.sql"),
     ] {
         conn.prepare_cached(sql)?.execute([Id(unit)])?;

@@ -31,6 +31,10 @@ pub struct Unit {
     pub created_at: i64,
     /// When anything about it was last changed, UTC milliseconds.
     pub changed_at: i64,
+    /// When its state was said, UTC milliseconds.
+    pub state_at: Option<i64>,
+    /// Who said it.
+    pub state_by: Option<String>,
 }
 
 impl Unit {
@@ -49,6 +53,16 @@ pub struct UnitFilter {
     pub kind: Option<String>,
     /// The state.
     pub state: Option<String>,
+}
+
+impl UnitFilter {
+    /// The words of the text, as a JSON list.
+    pub(super) fn words(&self) -> String {
+        let words = self.text.as_deref().unwrap_or_default().to_lowercase();
+        // SQLite ends a text at a NUL here and there, so none is asked for.
+        let words = words.split(|c: char| c.is_whitespace() || c.is_control());
+        json!(words.filter(|word| !word.is_empty()).collect::<Vec<_>>()).to_string()
+    }
 }
 
 /// An inspection as it stands.
@@ -86,11 +100,10 @@ pub struct Finding {
 impl Store {
     /// Units, the last changed first.
     pub fn units(&self, filter: &UnitFilter) -> Result<Vec<Unit>> {
-        let words = filter.text.as_deref().unwrap_or_default().to_lowercase();
-        let words = json!(words.split_whitespace().collect::<Vec<_>>()).to_string();
         let sql = include_str!("sql/unit_search.sql");
         let mut statement = self.conn.prepare_cached(sql)?;
-        let rows = statement.query_map(params![words, filter.kind, filter.state], unit_row)?;
+        let asked = params![filter.words(), filter.kind, filter.state];
+        let rows = statement.query_map(asked, unit_row)?;
         Ok(rows.collect::<rusqlite::Result<_>>()?)
     }
 
@@ -115,6 +128,14 @@ impl Store {
     /// The inspection of a unit that was begun last.
     pub fn latest_inspection(&self, unit: Uuid) -> Result<Option<Inspection>> {
         Ok(self.inspections(unit)?.into_iter().next())
+    }
+
+    /// The inspection of a unit that was begun last of those in which something was found under a key.
+    pub fn latest_with(&self, unit: Uuid, key: &str) -> Result<Option<Uuid>> {
+        let sql = include_str!("sql/inspection_latest_with.sql");
+        let mut statement = self.conn.prepare_cached(sql)?;
+        let found = statement.query_row(params![Id(unit), key], |row| row.get::<_, Id>(0));
+        Ok(found.optional()?.map(|id| id.0))
     }
 
     /// The findings of an inspection, by key.
@@ -150,7 +171,7 @@ fn json(row: &Row<'_>, column: &str) -> rusqlite::Result<Option<Value>> {
     Ok(row.get::<_, Option<Json>>(column)?.map(|json| json.0))
 }
 
-fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
+pub(super) fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
     Ok(Unit {
         id: row.get::<_, Id>("id")?.0,
         number: row.get("number")?,
@@ -162,6 +183,8 @@ fn unit_row(row: &Row<'_>) -> rusqlite::Result<Unit> {
         demo: row.get("demo")?,
         created_at: row.get("created_at")?,
         changed_at: row.get("changed_at")?,
+        state_at: row.get("state_at")?,
+        state_by: row.get("state_by")?,
     })
 }
 

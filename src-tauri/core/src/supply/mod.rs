@@ -4,6 +4,7 @@
 
 mod contacts;
 mod preset;
+mod region;
 mod tables;
 
 use serde::Serialize;
@@ -15,7 +16,10 @@ use crate::words::Message;
 
 pub use contacts::{Contacts, ISOLATED_STRAY};
 pub use preset::{PRESETS, Preset};
-pub use tables::{OutletFault, PlugKind, WireColours, outlet_faults, plug_kinds, wire_colours};
+pub use region::Region;
+pub use tables::{
+    OutletFault, PlugKind, WireCode, WireColours, outlet_faults, plug_kinds, wire_colours,
+};
 
 /// How far above nominal a supply may be where nothing is said: 1.1 times.
 pub const HIGHEST_RATIO: Figure = Figure::new(1.1, "1", Source::Iec60038, Mark::Verified);

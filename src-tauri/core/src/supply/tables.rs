@@ -4,6 +4,8 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::fields::id_enum;
+
 /// A kind of plug with its dimensions.
 #[derive(Clone, Debug, Deserialize)]
 pub struct PlugKind {
@@ -70,6 +72,30 @@ pub fn wire_colours() -> &'static [WireColours] {
     &ROWS
 }
 
+id_enum! {
+    /// The colours that new cords have somewhere, each a row of the table with words of its own.
+    pub enum WireCode {
+        /// United States and Canada.
+        NorthAmerica = "north_america",
+        /// IEC 60445: Europe, Australia and most of the world.
+        Iec = "iec",
+        /// Japan.
+        Japan = "japan",
+    }
+}
+
+impl WireCode {
+    /// Its row of the table.
+    pub fn colours(self) -> Option<&'static WireColours> {
+        let region = match self {
+            Self::NorthAmerica => "US/Canada",
+            Self::Iec => "IEC 60445 (60446)",
+            Self::Japan => "Japan",
+        };
+        wire_colours().iter().find(|row| row.region == region)
+    }
+}
+
 /// The faults of outlets, those that no lamp shows included.
 pub fn outlet_faults() -> &'static [OutletFault] {
     static ROWS: LazyLock<Vec<OutletFault>> =
@@ -83,7 +109,8 @@ fn rows<T: for<'de> Deserialize<'de>>(text: &str) -> Vec<T> {
 
 #[cfg(test)]
 mod tests {
-    use super::{outlet_faults, plug_kinds, wire_colours};
+    use super::{WireCode, outlet_faults, plug_kinds, wire_colours};
+    use crate::words::Words;
 
     #[test]
     fn every_row_of_the_tables_is_read() {
@@ -93,6 +120,19 @@ mod tests {
             (outlet_faults().len(), include_str!("../../data/receptacle_faults.csv")),
         ] {
             assert_eq!(read, text.lines().filter(|line| !line.trim().is_empty()).count() - 1);
+        }
+    }
+
+    #[test]
+    fn the_words_of_wire_colours_say_what_the_table_says() {
+        let words = Words::of("en");
+        for code in WireCode::ALL {
+            let row = code.colours().unwrap();
+            for (wire, colours) in
+                [("line", &row.line), ("neutral", &row.neutral), ("earth", &row.earth)]
+            {
+                assert_eq!(&words.say_id(&format!("wire-{wire}-{}", code.id())), colours);
+            }
         }
     }
 

@@ -30,8 +30,20 @@ fn no_text_gives_the_verdict_that_nobody_can_give() {
 }
 
 #[test]
+fn one_and_several_are_told_apart() {
+    let words = Words::of("en");
+    let said = |count| words.say(&Message::new("bundle-late").count("events", count));
+    let (one, several) = (said(1), said(1234));
+    assert!(one.starts_with("One event is "), "{one}");
+    assert!(several.starts_with("1234 events are "), "{several}");
+    let none = Message::new("bundle-made").count("units", 1).count("photos", 0);
+    assert_eq!(words.say(&none), "The bundle has one unit and no photos.");
+}
+
+#[test]
 fn an_unknown_message_shows_its_id_and_an_unknown_language_speaks_english() {
     let words = Words::of("xx");
+    assert_eq!(words.language(), "en");
     assert_eq!(words.say(&Message::new("no-such-message")), "no-such-message");
     assert_eq!(words.say_id("class-live"), Words::of("en").say_id("class-live"));
 }

@@ -17,7 +17,7 @@ use crate::body::{Curve, Path, Zone, curve_ma, curve_mark, curve_points, zone};
 use crate::figure::{Figure, Mark, Source};
 use crate::hazard::{Class, Grid, Outcome, Row};
 use crate::inspection::{Findings, LONG_TOUCH_S, Verdict, fault_words, is_quoted, shown_worst};
-use crate::words::{Message, Words, hertz, milliamperes, seconds};
+use crate::words::{Message, Words, hertz, milliamperes, number, seconds};
 
 /// The least current on the chart, mA: a fifth of what can be felt.
 const LEAST_MA: Figure = Figure::new(0.1, "mA", Source::Model, Mark::Assumption);
@@ -151,7 +151,7 @@ impl Says<'_> {
         ChartPoint {
             cases: vec![self.named(case)],
             milliamperes: case.milliamperes,
-            figure: milliamperes(case.milliamperes),
+            figure: self.words.write(&milliamperes(case.milliamperes)),
             seconds: LONG_TOUCH_S.value,
             zone: zone(case.milliamperes, LONG_TOUCH_S.value),
             cuts: Guard::ALL.iter().map(|guard| self.cut(*guard, case)).collect(),
@@ -188,7 +188,9 @@ impl Says<'_> {
         };
         ChartBeside {
             cases: vec![self.named(case)],
-            word: case.none.map_or_else(|| milliamperes(case.milliamperes), cell),
+            word: case
+                .none
+                .map_or_else(|| self.words.write(&milliamperes(case.milliamperes)), cell),
             what: self.words.say(&what),
         }
     }
@@ -272,7 +274,7 @@ impl Says<'_> {
                 .text("low", hertz(*LINES_HERTZ.start()))
                 .text("high", hertz(*LINES_HERTZ.end()))
         });
-        let hands = Path::HandToHand.heart_factor().value.to_string();
+        let hands = number(Path::HandToHand.heart_factor().value);
         let path = Message::new("chart-path").text("factor", hands);
         let whose = Message::new("caution-body-figures");
         let basis = off.into_iter().chain([shown, lasts, path, whose]);

@@ -15,7 +15,7 @@ use crate::arrangement::{
 };
 use crate::hazard::{Class, Grid, Outcome, STOP_VOLTS, Way};
 use crate::inspection::Judge;
-use crate::words::{Message, TRACE_MA, Words, farads, ohms, potential};
+use crate::words::{Message, Quantity, TRACE_MA, Words, farads, ohms, potential};
 
 /// A fault that can happen to it.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -189,13 +189,13 @@ impl Picture<'_> {
             level: cell.level,
             word: cell.word,
             figure: cell.figure,
-            volts: potential(at_volts(&way)),
+            volts: words.write(&potential(at_volts(&way))),
             described: describe(&self.says, &way, &cell.sentences),
             sentences: with_barrier(words, &way, cell.sentences),
             class_label: label(class),
             class,
             class_with_faults: (!faults.is_empty()).then(|| label(with_faults)),
-            labels: labels(self.says.arrangement, &line, &way.values),
+            labels: labels(self.says.arrangement, &line, &way.values, words),
             path: way.parts,
             walk,
         })
@@ -279,19 +279,25 @@ fn part_name(part: Part) -> Message {
 }
 
 /// The values that are written beside the parts: those that make a difference to what a person receives.
-fn labels(arrangement: &Arrangement, line: &LineSide, values: &Values) -> Vec<PartLabel> {
-    let capacitor = values.line_capacitor_farad.map(farads);
+fn labels(
+    arrangement: &Arrangement,
+    line: &LineSide,
+    values: &Values,
+    words: &Words,
+) -> Vec<PartLabel> {
+    let say = |figure: Quantity| words.write(&figure);
+    let capacitor = values.line_capacitor_farad.map(|farad| say(farads(farad)));
     let on = |leg: LineCapacitor| {
         [LineCapacitor::BothLegs, LineCapacitor::Selector, leg].contains(&line.line_capacitor)
     };
     let near = on(LineCapacitor::NearLeg).then_some((Part::NearCapacitor, capacitor.clone()));
     let far = on(LineCapacitor::FarLeg).then_some((Part::FarCapacitor, capacitor));
     let network = (arrangement.isolation == Isolation::LineFloated).then(|| {
-        let text = format!("{} ∥ {}", ohms(values.network_ohm), farads(values.network_farad));
+        let text = [ohms(values.network_ohm), farads(values.network_farad)].map(say).join(" ∥ ");
         (Part::NearChassis, Some(text))
     });
     let aerial = (line.reach == Reach::AerialTerminal)
-        .then(|| (Part::AerialCapacitor, Some(farads(values.aerial_farad))));
+        .then(|| (Part::AerialCapacitor, Some(say(farads(values.aerial_farad)))));
     let all = [near, far, network, aerial].into_iter().flatten();
     all.filter_map(|(part, text)| text.map(|text| PartLabel { part, text })).collect()
 }

@@ -304,7 +304,7 @@ impl Workbench {
     /// The inspection after a change, its verdict kept beside it.
     pub(super) fn settled(&mut self, inspection: Uuid) -> Result<InspectionView, Problem> {
         let (found, unit) = self.find(inspection)?;
-        let mut view = self.view(&found, &unit)?;
+        let view = self.view(&found, &unit)?;
         let mut verdict = json!(view.verdict);
         if let Value::Object(verdict) = &mut verdict {
             verdict.insert("made_of".to_owned(), made_of(&unit, &found));
@@ -316,9 +316,7 @@ impl Workbench {
             at: (self.around.clock)(),
             verdict,
         })?;
-        view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
-        view.unit.signal = Some(view.tag.signal);
-        view.unit.basis = Some(view.tag.basis.to_owned());
+        self.keep_standing(unit.id)?;
         Ok(view)
     }
 }

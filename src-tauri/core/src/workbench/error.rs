@@ -18,6 +18,8 @@ pub enum Code {
     NewerFile,
     /// The stored file is not one of ours.
     NotOurFile,
+    /// The stored file is damaged; a snapshot, or what can be read, may be put in its place.
+    Damaged,
     /// Reading or writing the stored file failed.
     Storage,
 }
@@ -30,7 +32,7 @@ pub struct Problem {
     pub code: Code,
     /// What to say.
     pub message: Message,
-    /// The dotted path of the field.
+    /// The dotted path of the field; a long one is cut.
     pub field: Option<String>,
 }
 
@@ -90,6 +92,12 @@ impl From<StoreError> for Problem {
             StoreError::NotOurFile => {
                 Self::new(Code::NotOurFile, Message::new("error-not-our-file"))
             }
+            StoreError::Damaged(detail) => Self::new(
+                Code::Damaged,
+                Message::new("error-damaged").text("detail", printable(&detail)),
+            ),
+            StoreError::NoRoom => Self::new(Code::Storage, Message::new("error-no-room")),
+            StoreError::ReadOnly => Self::new(Code::Storage, Message::new("error-read-only")),
             StoreError::NoSuchUnit(_) => Self::no_unit(),
             StoreError::NoSuchInspection(_) | StoreError::OtherUnit(_) => Self::no_inspection(),
             other => Self::new(
@@ -102,6 +110,7 @@ impl From<StoreError> for Problem {
 
 impl From<FieldError> for Problem {
     fn from(error: FieldError) -> Self {
-        Self { code: Code::BadInput, message: error.message, field: Some(error.field) }
+        let field = Some(printable(&error.field));
+        Self { code: Code::BadInput, message: error.message, field }
     }
 }

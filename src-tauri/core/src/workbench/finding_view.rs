@@ -7,7 +7,7 @@ use super::proof::is_of_repair;
 use super::reading_words::meter_line;
 use crate::inspection::{Answer, CANT_TELL, Findings, LIVE_TEST, Question, ReadingId, TouchPart};
 use crate::store::Finding;
-use crate::words::{Message, Words, farads, hertz, ohms, volts, watts};
+use crate::words::{Message, Quantity, Words, farads, hertz, ohms, volts, watts};
 
 /// One finding in the list of what was found.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ts_rs::TS)]
@@ -65,6 +65,7 @@ pub(super) fn finding_view(kept: &Finding, findings: &Findings, words: &Words) -
             Some((question, answer)) => answer_text(question, answer, words),
             None if kept.key == "meter" => meter_line(&findings.meter, words),
             None => reading_text(&kept.key, &kept.value)
+                .map(|figure| words.write(&figure))
                 .or_else(|| live_test_text(&kept.key, &kept.value, words))
                 .unwrap_or_else(|| figure_text(&kept.value, words)),
         };
@@ -104,7 +105,7 @@ fn answer_ids(value: &Value) -> Vec<String> {
 }
 
 /// A reading with its unit; nothing where it is no figure, or no reading.
-fn reading_text(key: &str, value: &Value) -> Option<String> {
+fn reading_text(key: &str, value: &Value) -> Option<Quantity> {
     let reading = key.strip_prefix("readings.")?;
     let figure = value.as_f64()?;
     Some(match reading {
@@ -122,7 +123,7 @@ fn live_test_text(key: &str, value: &Value, words: &Words) -> Option<String> {
         TouchPart::Protection => {
             value.as_str().map(|id| words.say_id(&format!("touch-protection-{id}")))
         }
-        _ => value.as_f64().map(volts),
+        _ => value.as_f64().map(|figure| words.write(&volts(figure))),
     }
 }
 
@@ -136,9 +137,10 @@ fn figure_text(value: &Value, words: &Words) -> String {
         figure("hertz").map(hertz),
         figure("watts").map(watts),
     ];
+    let parts = parts.iter().flatten().map(|part| words.write(part));
     let plain = |value: &Value| value.as_str().map_or_else(|| value.to_string(), str::to_owned);
     let list = match value {
-        Value::Object(_) => parts.into_iter().flatten().collect::<Vec<_>>().join(", "),
+        Value::Object(_) => parts.collect::<Vec<_>>().join(", "),
         Value::Array(items) => items.iter().map(plain).collect::<Vec<_>>().join(", "),
         Value::Bool(_) => words.say_id("answer-cant_tell"),
         other => plain(other),

@@ -9,9 +9,7 @@ use crate::arrangement::{Arrangement, Fault, FaultSet, PlugWay, Selector, State,
 use crate::body::{LET_GO_MA, STARTLE_MA};
 use crate::fields::id_enum;
 use crate::hazard::{Class, Grid, Outcome, Worst};
-use crate::inspection::{
-    Findings, Judge, Verdict, is_quoted, severity_sentence, worst_state_sentence,
-};
+use crate::inspection::{Findings, Verdict, is_quoted, severity_sentence, worst_state_sentence};
 use crate::words::{Message, Words, milliamperes, potential, volts};
 
 id_enum! {
@@ -121,8 +119,7 @@ impl Workbench {
         let Some(arrangement) = found.filter(|arrangement| arrangement.line.is_some()) else {
             return Ok(None);
         };
-        let judge = self.judge.get_or_insert_with(|| Judge::of(&findings));
-        let grid = judge.grid(arrangement);
+        let grid = self.grid_of_last(&findings, arrangement);
         Ok(Some(WorstLeft { findings, verdict, arrangement, grid }))
     }
 }
@@ -232,7 +229,8 @@ impl Says<'_> {
         CellView {
             level,
             word: self.words.say(&Message::new(format!("cell-{}", level.id()))),
-            figure: matches!(outcome, Outcome::Touch { .. }).then(|| milliamperes(current)),
+            figure: matches!(outcome, Outcome::Touch { .. })
+                .then(|| self.words.write(&milliamperes(current))),
             milliamperes: current,
             sentences: self.sentences(state, faults, outcome),
             quoted: is_quoted(self.verdict, state, faults),

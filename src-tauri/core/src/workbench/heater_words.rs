@@ -4,7 +4,9 @@ use super::heater_views::NamedFigure;
 use crate::heaters::{
     Clash, Dropper, Place, Reading, Study, Tube, series_capacitor, voltage_share,
 };
-use crate::words::{Message, Words, amperes, farads, heater_volts, hertz, ohms, volts, watts};
+use crate::words::{
+    Message, Words, amperes, farads, heater_volts, hertz, ohms, volts, watts, whole_percent,
+};
 
 /// The rms voltage behind a diode in series, as a share of the line's: half of each period, √½.
 const DIODE_SHARE: f64 = std::f64::consts::FRAC_1_SQRT_2;
@@ -76,7 +78,7 @@ impl HeaterWords<'_> {
             .text("path", heater_volts(study.path_volts))
             .text("line", volts(study.line_volts))
             .text("left", heater_volts((study.line_volts - study.path_volts).max(0.0)))
-            .text("share", format!("{:.0}\u{a0}%", share.abs()));
+            .text("share", whole_percent(share.abs()));
         let sum = self.say(&message);
         let mut unknown: Vec<String> = Vec::new();
         for tube in study.unknown() {
@@ -139,7 +141,7 @@ impl HeaterWords<'_> {
     }
 
     fn current(&self) -> Option<NamedFigure> {
-        let current = amperes(self.study.amperes?);
+        let current = self.words.write(&amperes(self.study.amperes?));
         if self.study.reading.is_series() {
             return Some(self.figure("figure-current", current, None));
         }
@@ -175,7 +177,7 @@ impl HeaterWords<'_> {
         let note = Message::new("figure-capacitor-note")
             .text("hertz", hertz(self.hertz))
             .text("volts", heater_volts(across));
-        Some(self.figure("figure-capacitor", farads(farad), Some(&note)))
+        Some(self.figure("figure-capacitor", self.words.write(&farads(farad)), Some(&note)))
     }
 
     fn diode(&self) -> Option<NamedFigure> {
@@ -204,7 +206,7 @@ impl HeaterWords<'_> {
     fn hot(&self) -> Option<NamedFigure> {
         let reading = self.study.plug_reading().filter(|reading| reading.hot_ohm > 0.0)?;
         let note = Message::new("figure-hot-note");
-        Some(self.figure("figure-hot", ohms(reading.hot_ohm), Some(&note)))
+        Some(self.figure("figure-hot", self.words.write(&ohms(reading.hot_ohm)), Some(&note)))
     }
 
     fn primary(&self) -> Option<NamedFigure> {

@@ -61,7 +61,7 @@ fn refused(gate: &InsulationGate, words: &Words) -> Vec<String> {
 fn kept(findings: &Findings, words: &Words) -> Option<String> {
     let reading = findings.readings.get(&ReadingId::InsulationMegohms)?;
     Some(match reading {
-        Reading::Value(megohms) => ohms(megohms * 1e6),
+        Reading::Value(megohms) => words.write(&ohms(megohms * 1e6)),
         Reading::OverRange => words.say_id("reading-over-range"),
     })
 }

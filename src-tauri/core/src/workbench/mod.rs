@@ -4,6 +4,7 @@
 //! clock and the source of ids, is passed in, so that any run can be repeated.
 
 mod bench_test_views;
+mod carrying;
 mod chart;
 mod chart_devices;
 mod chart_views;
@@ -17,11 +18,13 @@ mod error;
 mod feeds;
 mod file_views;
 mod finding_view;
+mod giving;
 mod grid;
 mod heater_views;
 mod heater_words;
 mod heaters;
 mod insulation_test;
+mod kept;
 mod parts_words;
 mod photo_marks;
 mod photo_measure;
@@ -29,30 +32,43 @@ mod photo_text;
 mod photos;
 mod proof;
 mod question_views;
+mod queue;
 mod reading_views;
 mod reading_words;
 mod readings;
+mod ready;
+mod recovery;
+mod regions;
 mod remedies_file;
 mod remedy_words;
 mod repair_views;
 mod repairs;
+mod report_marks;
+mod report_sheet;
+mod reports;
+mod search_words;
 mod session;
 mod simulated;
 mod stored_charge;
 mod tag;
+mod tag_sheet;
 mod touch_says;
 mod touch_test;
 mod touch_words;
 mod tube_words;
+mod turns;
 mod undo;
+mod upkeep;
 mod views;
 
 pub use crate::heaters::{Known, Place as HeaterPlace};
+pub use crate::report::{Paper, TagPaper};
 pub use crate::simulation::{Figures, Row};
 pub use bench_test_views::{
     ChargeLevel, ChargeLimitView, ChargeView, InsulationView, ProtectionView, TouchPositionView,
     TouchTestView,
 };
+pub use carrying::{BundleView, ExportWork, ImportView, ImportWork, look_at_bundle};
 pub use chart::chart;
 pub use chart_views::{
     ChartBeside, ChartCase, ChartCut, ChartDevice, ChartLine, ChartPoint, ChartView, ChartZone,
@@ -69,6 +85,7 @@ pub use file_views::{
     assess_file, exposure_file, person,
 };
 pub use finding_view::FindingView;
+pub use giving::save_text;
 pub use grid::{CellLevel, CellView, GridColumn, GridRow, GridView};
 pub use heater_views::{HeaterDrawing, HeaterView, NamedFigure, TubeHit, TubeRead, TubeRow};
 pub use heaters::{HeaterFigures, heater_figures};
@@ -77,10 +94,13 @@ pub use photo_text::take_in;
 pub use photos::PhotoView;
 pub use proof::{ComparedView, ProofLineView, ProofView};
 pub use question_views::{AnswerView, Entry, QuestionView, question_view};
+pub use queue::{ClassCount, QueueAsk, QueueCounts, QueueLine, QueueView, StateCount};
 pub use reading_views::{
     ExpectedView, MeterView, PlugDrawing, ProbeView, ReadingView, ReadingsView,
 };
 pub use readings::{RangeView, readings_file};
+pub use recovery::{RecoveredView, Recovery, SnapshotView};
+pub use regions::{RegionView, regions};
 pub use remedies_file::{
     AfterFigures, CutFigures, ModificationFigures, RemediesFigures, StackFigures, StandingFigures,
     remedies_file,
@@ -90,7 +110,10 @@ pub use repair_views::{
     PartNeedView, RemediesView, RemedyAfter, RemedyView, RepairView, StackView, StandingView,
     StepView,
 };
+pub use reports::{DocumentView, GivenDrawing, ReportAsk};
 pub use session::{Surroundings, Workbench};
 pub use simulated::simulated;
 pub use tag::{Tag, tag};
+pub use turns::Turns;
+pub use upkeep::{Judged, Keeper, LookWork, SnapshotWork};
 pub use views::{InspectionView, OtherView, PresetView, UnitView, presets};

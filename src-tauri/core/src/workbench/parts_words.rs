@@ -1,8 +1,10 @@
 //! Parts to buy, in words.
 
 use super::repair_views::PartNeedView;
-use crate::remedy::{ClassY, Fuse, FuseStandard, PartNeed, Size, TransformerSize};
-use crate::words::{Message, Words, amperes, farads, milliamperes};
+use crate::remedy::{ClassY, CordSize, Fuse, FuseStandard, PartNeed, Size, TransformerSize};
+use crate::words::{
+    Argument, Message, Words, amperes, farads, milliamperes, square_millimetres, volt_amperes,
+};
 
 /// A part with its size and how that was come by.
 pub(super) fn part_view(need: &PartNeed, words: &Words) -> PartNeedView {
@@ -13,7 +15,7 @@ pub(super) fn part_view(need: &PartNeed, words: &Words) -> PartNeedView {
         Size::ClassY(size, limit_ma) => class_y(size, *limit_ma),
         Size::Cord(cord, conductors, colours) => {
             let size = Message::new("part-size-cord")
-                .text("size", cord.size.clone())
+                .text("size", cord_size(cord))
                 .text("count", conductors.to_string())
                 .text("current", amperes(cord.amperes));
             let colours = Message::new(if *conductors > 2 {
@@ -21,9 +23,9 @@ pub(super) fn part_view(need: &PartNeed, words: &Words) -> PartNeedView {
             } else {
                 "part-note-colours-two"
             })
-            .text("line", colours.line.clone())
-            .text("neutral", colours.neutral.clone())
-            .text("earth", colours.earth.clone());
+            .message("line", Message::new(format!("wire-line-{}", colours.id())))
+            .message("neutral", Message::new(format!("wire-neutral-{}", colours.id())))
+            .message("earth", Message::new(format!("wire-earth-{}", colours.id())));
             (Some(size), vec![colours, Message::new("part-note-colours-old")])
         }
     };
@@ -38,8 +40,13 @@ pub(super) fn part_view(need: &PartNeed, words: &Words) -> PartNeedView {
 
 type Said = (Option<Message>, Vec<Message>);
 
-fn volt_amperes(value: f64) -> String {
-    format!("{value:.0}\u{a0}VA")
+/// A metric cord by its section, any other as it is printed on it.
+fn cord_size(cord: &CordSize) -> Argument {
+    if cord.size.ends_with("mm2") {
+        square_millimetres(cord.mm2).into()
+    } else {
+        cord.size.clone().into()
+    }
 }
 
 fn transformer(size: TransformerSize, by_plate: bool) -> Said {

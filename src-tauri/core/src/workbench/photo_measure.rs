@@ -126,7 +126,7 @@ impl Measures<'_> {
         let [length, length_note] = match ask.length.map(|ends| self.length(&card, ends)) {
             None => [None, None],
             Some(Ok(length)) => {
-                [Some(with_bound(length)), Some(self.words.say_id("measure-counts"))]
+                [Some(self.with_bound(length)), Some(self.words.say_id("measure-counts"))]
             }
             Some(Err(error)) => [None, Some(self.trouble(error))],
         };
@@ -167,8 +167,8 @@ impl Measures<'_> {
         BladesView {
             says,
             sentence: self.words.say_id(sentence),
-            ratio: ratio(reading.ratio, reading.ratio_bound),
-            widths: reading.widths.map(with_bound),
+            ratio: self.words.write(&ratio(reading.ratio, reading.ratio_bound)),
+            widths: reading.widths.map(|width| self.with_bound(width)),
             answer: answer.map(|answer| OfferedAnswer {
                 question,
                 answer,
@@ -183,6 +183,10 @@ impl Measures<'_> {
             Ok(grey) => snap(&grey, ends),
             Err(_) => ends.map(Spot::tapped),
         }
+    }
+
+    fn with_bound(&self, length: Length) -> String {
+        self.words.write(&millimetres(length.millimetres, length.bound_mm))
     }
 
     fn trouble(&self, error: MeasureError) -> String {
@@ -207,10 +211,6 @@ const fn why_not(why: Why) -> &'static str {
         Why::OtherWidths => "blades-other-widths",
         Why::OtherPlaces => "blades-other-places",
     }
-}
-
-fn with_bound(length: Length) -> String {
-    millimetres(length.millimetres, length.bound_mm)
 }
 
 fn read_ask(ask: Value, size: [f64; 2]) -> Result<Ask, FieldError> {

@@ -4,7 +4,8 @@
 //! leaves the record as it was, and no file that a row does not name.
 
 use std::collections::BTreeSet;
-use std::time::{Duration, SystemTime};
+use std::io::{self, ErrorKind};
+use std::time::SystemTime;
 
 use serde::Serialize;
 use uuid::Uuid;
@@ -16,11 +17,8 @@ use super::views::InspectionView;
 use crate::fields::FieldError;
 use crate::inspection::{Question, ReadingId, ValueId};
 use crate::photo::{Digest, Files, Hint, Ingested, Mark, PhotoError, Size, ingest, read_marks};
-use crate::store::{Change, Photo, PhotoRow};
+use crate::store::{Change, Photo, PhotoRow, StoreError, is_replaced_kept};
 use crate::words::{Message, Words};
-
-/// How old a file has to be before it may be swept: longer than any write of another process.
-const SWEPT_AFTER: Duration = Duration::from_secs(3600);
 
 /// A photo of an inspection; its pictures are asked for by `sha256`.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -111,7 +109,12 @@ impl Workbench {
         photo: &Ingested,
     ) -> Result<InspectionView, Problem> {
         let files = self.check_place(inspection, finding)?;
-        files.put(photo).map_err(photo_storage)?;
+        let name = BTreeSet::from([photo.digest.to_string()]);
+        if let Err(error) = files.put(photo) {
+            // One of its two pictures may have found room.
+            self.free_files(&name);
+            return Err(unkept(error));
+        }
         let row = PhotoRow {
             finding: finding.map(str::to_owned),
             sha256: photo.digest.to_string(),
@@ -125,7 +128,7 @@ impl Workbench {
         let added = Change::PhotoAdded { photo: (self.around.ids)(), row: row.value() };
         let kept = self.set(inspection, added);
         if kept.is_err() {
-            self.free_files(&BTreeSet::from([row.sha256]));
+            self.free_files(&name);
         }
         kept
     }
@@ -169,19 +172,19 @@ impl Workbench {
         bytes.ok_or_else(no_photo)
     }
 
-    /// Removes files that no row names, as a process that was ended while it wrote leaves them. For a
-    /// shell to call when it has started. Tells how many went.
+    /// Removes files that no row names, if last written before a moment. Tells how many went.
     ///
-    /// # Errors
-    /// The record or the folder cannot be read.
-    pub fn sweep_photos(&self) -> Result<usize, Problem> {
+    /// While a file that was replaced is kept beside the record, what is whole stays: that file may name it,
+    /// also in parts that cannot be read.
+    pub(super) fn sweep_photos(&self, before: SystemTime) -> Result<usize, Problem> {
         let named = self.store.photo_digests()?;
         let named = named.iter().filter_map(|text| Digest::parse(text)).collect();
-        let now = u64::try_from((self.around.clock)()).unwrap_or_default();
-        let now = SystemTime::UNIX_EPOCH.checked_add(Duration::from_millis(now));
-        let before = now.and_then(|now| now.checked_sub(SWEPT_AFTER));
-        let before = before.unwrap_or(SystemTime::UNIX_EPOCH);
-        self.files()?.sweep(&named, before).map_err(photo_storage)
+        let files = self.files()?;
+        let swept = match &self.record {
+            Some(record) if is_replaced_kept(record) => files.sweep_unfinished(before),
+            _ => files.sweep(&named, before),
+        };
+        swept.map_err(photo_storage)
     }
 
     pub(super) fn photo_views(&self, inspection: Uuid) -> Result<Vec<PhotoView>, Problem> {
@@ -200,7 +203,7 @@ impl Workbench {
         loose.for_each(|digest| drop(files.remove(&digest)));
     }
 
-    fn files(&self) -> Result<Files, Problem> {
+    pub(super) fn files(&self) -> Result<Files, Problem> {
         let folder =
             self.around.photos.clone().ok_or_else(|| {
                 Problem::new(Code::Storage, Message::new("error-no-photo-folder"))
@@ -247,7 +250,18 @@ fn no_photo() -> Problem {
     Problem::new(Code::NotFound, Message::new("error-no-photo"))
 }
 
-fn photo_storage(error: std::io::Error) -> Problem {
+/// Why a photo could not be kept.
+fn unkept(error: io::Error) -> Problem {
+    match error.kind() {
+        ErrorKind::StorageFull
+        | ErrorKind::QuotaExceeded
+        | ErrorKind::ReadOnlyFilesystem
+        | ErrorKind::PermissionDenied => StoreError::from(error).into(),
+        _ => photo_storage(error),
+    }
+}
+
+fn photo_storage(error: io::Error) -> Problem {
     let message = Message::new("error-photo-storage").text("detail", error.to_string());
     Problem::new(Code::Storage, message)
 }

@@ -7,25 +7,27 @@ use serde_json::{Map, Value};
 use uuid::Uuid;
 
 use super::commands::found;
-use super::error::{Code, Problem};
-use super::repairs::{Case, after_all};
+use super::error::Problem;
+use super::kept;
+use super::remedy_words::name;
+use super::repairs::{CHOSEN, Case, after_all};
 use super::session::Workbench;
 use super::views::{InspectionView, UnitView, unit_view};
 use crate::fields::FieldError;
 use crate::hazard::Class;
 use crate::inspection::TouchPosition;
 use crate::remedy::{
-    Comparison, Entered, Outcome, Planned, ProofLine, ProofMark, ProofPlan, Setup, Who, evaluate,
-    plan, read_entry,
+    Chosen, Comparison, Entered, Outcome, Planned, ProofLine, ProofMark, ProofPlan, Setup, Who,
+    evaluate, plan, read_entry,
 };
-use crate::store::{Change, Finding, Inspection, Unit};
-use crate::words::{Message, Words, milliamperes, ohms, volts};
+use crate::store::{Inspection, Unit, WorkState};
+use crate::words::{Message, Quantity, Words, milliamperes, number, ohms, volts};
 
 /// What the keys of proof entries begin with.
 pub(super) const PROOF: &str = "proof";
 
 /// The state of a unit whose repair is proven.
-const READY: &str = "ready";
+pub(super) const READY: &str = WorkState::Ready.id();
 
 /// One line of the plan.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -62,6 +64,8 @@ pub struct ProofLineView {
     pub mark: ProofMark,
     /// The same in words.
     pub mark_says: String,
+    /// The line that has to be shown before it; nothing where its turn has come.
+    pub waits_for: Option<ProofLine>,
 }
 
 /// An inspection of before beside this one.
@@ -85,6 +89,8 @@ pub struct ComparedView {
 pub struct ProofView {
     /// What comes first.
     pub cautions: Vec<String>,
+    /// The steps of the stack that is proven, by name; none where none was chosen.
+    pub chosen: Vec<String>,
     /// The lines.
     pub lines: Vec<ProofLineView>,
     /// How many are open, passed and failed.
@@ -106,18 +112,25 @@ impl Workbench {
     /// There is no such inspection, or the record cannot be read.
     pub fn proof(&mut self, inspection: Uuid) -> Result<ProofView, Problem> {
         let case = self.case(inspection)?;
-        let kept = self.entries(inspection)?;
-        let outcomes = self.outcomes(&kept, &case)?;
+        let kept = kept::entries(&self.store, inspection)?;
+        let plan = self.plan_of(&case)?;
+        let outcomes = outcomes(&plan, &kept);
         let (found, unit) = self.find(inspection)?;
         let compared = self.compared(&found, &unit, &case)?;
         let says = ProofWords { words: &self.words };
-        let lines = outcomes.iter().map(|one| says.line(one, kept.get(one.planned.line.id())));
+        let line = |one: &Outcome| {
+            let entry = kept.get(one.planned.line.id());
+            says.line(one, entry, before(&one.planned, &outcomes))
+        };
+        let lines = outcomes.iter().map(line);
         let count = |mark| outcomes.iter().filter(|one| one.mark == mark).count();
         let counts = [ProofMark::Open, ProofMark::Passed, ProofMark::Failed].map(count);
-        let ready = is_ready(&case, &outcomes);
+        let ready = is_ready(&case.chosen, &plan, &outcomes);
+        let held = plan.is_live_straight.then_some("proof-never-live");
         let id = |id: &&str| self.words.say_id(id);
         Ok(ProofView {
-            cautions: CAUTIONS.iter().map(id).collect(),
+            cautions: held.iter().chain(&CAUTIONS).map(id).collect(),
+            chosen: case.chosen.stack.iter().map(|step| self.words.say(&name(*step))).collect(),
             lines: lines.collect(),
             counts,
             ready,
@@ -130,7 +143,8 @@ impl Workbench {
     /// Enters what was measured for a line.
     ///
     /// # Errors
-    /// The line is none of this plan's, or the entry does not fit it; what was entered before stays.
+    /// The line is none of this plan's or not its turn yet, or the entry does not fit it; what was entered before
+    /// stays.
     pub fn enter_proof(
         &mut self,
         inspection: Uuid,
@@ -143,60 +157,17 @@ impl Workbench {
         let planned = plan.lines.iter().find(|planned| planned.line.id() == line);
         let planned = planned.ok_or_else(|| FieldError::one_of("line", &ids))?;
         read_entry(planned, entry.clone())?;
+        let outcomes = outcomes(&plan, &kept::entries(&self.store, inspection)?);
+        if let Some(first) = before(planned, &outcomes) {
+            let name = Message::new(format!("proof-{}", first.id()));
+            let message = Message::new("takes-line-in-turn").message("line", name);
+            return Err(FieldError::new("line", message).into());
+        }
         self.set(inspection, found(&format!("{PROOF}.{line}"), entry))
     }
 
-    /// Marks a unit ready after its repair, or takes that back.
-    ///
-    /// # Errors
-    /// A line of the plan is open or failed, or nothing was chosen to be repaired.
-    pub fn mark_ready(&mut self, inspection: Uuid, ready: bool) -> Result<InspectionView, Problem> {
-        let case = self.case(inspection)?;
-        if !ready {
-            return self.set(inspection, Change::Withdrawn { subject: "unit.state".to_owned() });
-        }
-        let outcomes = self.outcomes(&self.entries(inspection)?, &case)?;
-        if !is_ready(&case, &outcomes) {
-            let left: Vec<Message> = outcomes
-                .iter()
-                .filter(|one| one.mark != ProofMark::Passed)
-                .map(|one| Message::new(format!("proof-{}", one.planned.line.id())))
-                .collect();
-            let message = if left.is_empty() {
-                Message::new("proof-nothing-chosen")
-            } else {
-                Message::new("proof-not-ready").list("lines", left)
-            };
-            return Err(Problem::new(Code::BadInput, message));
-        }
-        self.set(inspection, Change::UnitState(READY.to_owned()))
-    }
-
-    fn plan_of(&self, case: &Case) -> Result<ProofPlan, Problem> {
-        Ok(plan(&repaired(case, &self.words)?))
-    }
-
-    /// What the entries come to, line by line.
-    fn outcomes(
-        &self,
-        entries: &BTreeMap<String, Value>,
-        case: &Case,
-    ) -> Result<Vec<Outcome>, Problem> {
-        let outcome = |planned: &Planned| {
-            let entered = entries.get(planned.line.id()).cloned();
-            // One that fits the line no longer, because another stack was chosen since, is as good as none.
-            evaluate(planned, entered.and_then(|entry| read_entry(planned, entry).ok()))
-        };
-        Ok(self.plan_of(case)?.lines.iter().map(outcome).collect())
-    }
-
-    /// What was entered, by line.
-    fn entries(&self, inspection: Uuid) -> Result<BTreeMap<String, Value>, Problem> {
-        let line = |kept: Finding| {
-            let line = kept.key.strip_prefix(PROOF)?.strip_prefix('.')?.to_owned();
-            Some((line, kept.value))
-        };
-        Ok(self.store.findings(inspection)?.into_iter().filter_map(line).collect())
+    fn plan_of(&mut self, case: &Case) -> Result<ProofPlan, Problem> {
+        Ok(plan(&repaired(case)?, case.chosen.class_y_ma(), &mut self.repairs))
     }
 
     /// The first inspection of the unit beside this one.
@@ -226,25 +197,51 @@ impl Workbench {
 }
 
 /// The unit as it is to be after the stack that was chosen.
-fn repaired(case: &Case, words: &Words) -> Result<Setup, Problem> {
-    let after = after_all(&case.setup, &case.chosen.stack, words)?;
+fn repaired(case: &Case) -> Result<Setup, Problem> {
+    let after = after_all(&case.setup, &case.chosen.stack)?;
     Ok(after.into_iter().next_back().unwrap_or_else(|| case.setup.clone()))
 }
 
-/// Something was repaired, and no line of its proof is open or failed.
-fn is_ready(case: &Case, outcomes: &[Outcome]) -> bool {
-    !case.chosen.stack.is_empty() && outcomes.iter().all(|one| one.mark == ProofMark::Passed)
+/// What the entries come to, line by line.
+pub(super) fn outcomes(plan: &ProofPlan, entries: &BTreeMap<String, Value>) -> Vec<Outcome> {
+    let outcome = |planned: &Planned| {
+        let entered = entries.get(planned.line.id()).cloned();
+        // One that fits the line no longer, because another stack was chosen since, is as good as none.
+        evaluate(planned, entered.and_then(|entry| read_entry(planned, entry).ok()))
+    };
+    plan.lines.iter().map(outcome).collect()
+}
+
+/// The line that has to be shown before one that is done at live parts: no such line is done while any has failed,
+/// or one with the plug out is open.
+fn before(planned: &Planned, outcomes: &[Outcome]) -> Option<ProofLine> {
+    let is_live = |one: &Planned| one.who == Who::QualifiedLive;
+    if !is_live(planned) {
+        return None;
+    }
+    let has_failed =
+        |one: &&Outcome| one.mark == ProofMark::Failed && one.planned.line != planned.line;
+    let is_open = |one: &&Outcome| one.mark == ProofMark::Open && !is_live(&one.planned);
+    let bar = outcomes.iter().find(has_failed).or_else(|| outcomes.iter().find(is_open));
+    bar.map(|one| one.planned.line)
+}
+
+/// Something was repaired, it is no longer live as found, and no line of its proof is open or failed.
+pub(super) fn is_ready(chosen: &Chosen, plan: &ProofPlan, outcomes: &[Outcome]) -> bool {
+    !chosen.stack.is_empty()
+        && !plan.is_live
+        && outcomes.iter().all(|one| one.mark == ProofMark::Passed)
 }
 
 /// Takes what is no finding out of what a findings file is put together from.
 pub(super) fn take_repairs(file: &mut Map<String, Value>) {
     file.remove(PROOF);
-    file.remove(super::repairs::CHOSEN);
+    file.remove(CHOSEN);
 }
 
 /// Whether something that is kept is about a repair, not about what was found.
 pub(super) fn is_of_repair(key: &str) -> bool {
-    key == super::repairs::CHOSEN || key.split('.').next() == Some(PROOF)
+    key == CHOSEN || key.split('.').next() == Some(PROOF)
 }
 
 const CAUTIONS: [&str; 4] =
@@ -256,7 +253,12 @@ struct ProofWords<'a> {
 }
 
 impl ProofWords<'_> {
-    fn line(&self, outcome: &Outcome, entry: Option<&Value>) -> ProofLineView {
+    fn line(
+        &self,
+        outcome: &Outcome,
+        entry: Option<&Value>,
+        waits_for: Option<ProofLine>,
+    ) -> ProofLineView {
         let Planned { line, limit, unit, comparison, source, mark, who, positions } =
             &outcome.planned;
         let say = |id: String| self.words.say(&Message::new(id));
@@ -278,11 +280,12 @@ impl ProofWords<'_> {
             entered: outcome.entered.as_ref().map(|entered| self.entered(entered, unit)),
             mark: outcome.mark,
             mark_says: say(format!("proof-mark-{}", outcome.mark.id())),
+            waits_for,
         }
     }
 
     fn limit(&self, comparison: Comparison, limit: Option<f64>, unit: &str) -> String {
-        let figure = limit.map_or_else(String::new, |limit| with_unit(limit, unit));
+        let figure = limit.map(|limit| with_unit(limit, unit)).unwrap_or_default();
         self.words.say(&match comparison {
             Comparison::Yes => Message::new("proof-limit-yes"),
             Comparison::AtLeast => Message::new("proof-limit-least").text("limit", figure),
@@ -301,7 +304,7 @@ impl ProofWords<'_> {
 
     fn entered(&self, entered: &Entered, unit: &str) -> String {
         match entered {
-            Entered::Read(read) => with_unit(*read, unit),
+            Entered::Read(read) => self.words.write(&with_unit(*read, unit)),
             Entered::OverRange => self.words.say_id("reading-over-range"),
             Entered::Holds(true) => self.words.say_id("proof-holds"),
             Entered::Holds(false) => self.words.say_id("proof-holds-not"),
@@ -348,12 +351,12 @@ impl ProofWords<'_> {
 }
 
 /// A figure with the unit of its line.
-fn with_unit(figure: f64, unit: &str) -> String {
+fn with_unit(figure: f64, unit: &str) -> Quantity {
     match unit {
         "Ω" => ohms(figure),
         "MΩ" => ohms(figure * 1e6),
         "V" => volts(figure),
         "mA" => milliamperes(figure),
-        _ => figure.to_string(),
+        _ => number(figure),
     }
 }

@@ -14,7 +14,7 @@ use crate::inspection::{
     Access, ArrangementSet, Finding, Findings, Meter, Possible, Question, Reading, Unproven,
     proven_path, traps,
 };
-use crate::words::{Message, Words, ohms};
+use crate::words::{Message, Words, number, ohms};
 
 /// The readings of one inspection in words.
 pub(super) struct ReadingWords<'a> {
@@ -168,7 +168,7 @@ impl<'a> ReadingWords<'a> {
 
     fn read(&self, reading: Reading) -> String {
         match reading {
-            Reading::Value(value) => ohms(value),
+            Reading::Value(value) => self.words.write(&ohms(value)),
             Reading::OverRange => self.words.say_id("reading-over-range"),
         }
     }
@@ -288,8 +288,8 @@ impl<'a> ReadingWords<'a> {
 pub(super) fn meter_line(meter: &Meter, words: &Words) -> String {
     words.say(
         &Message::new("meter-line")
-            .text("percent", meter.percent.to_string())
-            .text("digits", meter.digits.to_string())
+            .text("percent", number(meter.percent))
+            .text("digits", number(meter.digits))
             .text("most", ohms(meter.max_ohms)),
     )
 }

@@ -35,7 +35,12 @@ impl RangeView {
 
     /// The range in words, such as `0.1 Ω to 100 Ω`.
     pub fn text(self, words: &Words) -> String {
-        let end = |ohm: Option<f64>| ohm.map_or_else(|| words.say_id("reading-over-range"), ohms);
+        let end = |ohm: Option<f64>| {
+            ohm.map_or_else(
+                || words.say_id("reading-over-range"),
+                |value| words.write(&ohms(value)),
+            )
+        };
         match (self.low_ohm, self.high_ohm) {
             (None, _) => end(None),
             (low, high) => words

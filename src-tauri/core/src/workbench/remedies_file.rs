@@ -7,7 +7,7 @@ use super::file_views::{WorstStateView, fault_ids};
 use crate::arrangement::{Arrangement, all};
 use crate::fields;
 use crate::inspection::{Possible, read_findings};
-use crate::remedy::{Bench, Cut, Offer, Setup, Stack, Standing, Study, cost_of, study};
+use crate::remedy::{Bench, Chosen, Cut, Offer, Setup, Stack, Standing, Study, cost_of, study};
 
 /// What a device in the outlet makes of the worst current.
 #[derive(Clone, Debug, PartialEq, Serialize, ts_rs::TS)]
@@ -109,7 +109,7 @@ pub struct RemediesFigures {
 /// Bad input, by its field.
 pub fn remedies_file(text: &[u8]) -> Result<(Setup, Study, RemediesFigures), Problem> {
     let findings = read_findings(fields::parse(text)?)?;
-    let setup = Setup::of(&findings, &Possible::after(&findings));
+    let setup = Setup::of(&findings, &Possible::after(&findings)).sized(Chosen::none().limit_ma);
     let study = study(&setup, &mut Bench::default());
     let figures = RemediesFigures::of(&setup, &study);
     Ok((setup, study, figures))

@@ -52,7 +52,7 @@ impl RemedyWords<'_> {
         let class = Message::new(format!("class-{}", standing.class.id()));
         let text = Message::new("standing-line")
             .message("class", class)
-            .text("worst", milliamperes(standing.worst.milliamperes))
+            .text("worst", milliamperes(standing.worst_ma()))
             .text("found", milliamperes(standing.as_found_ma));
         self.words.say(&text)
     }
@@ -107,7 +107,8 @@ impl RemedyWords<'_> {
     }
 }
 
-fn name(modification: Modification) -> Message {
+/// What a modification is called.
+pub(super) fn name(modification: Modification) -> Message {
     Message::new(format!("remedy-{}", modification.id()))
 }
 

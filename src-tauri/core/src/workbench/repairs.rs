@@ -1,6 +1,6 @@
 //! Repairs of an inspection: what each changes, stacks of them, the picture after them, and which were chosen.
 
-use serde_json::{Value, json};
+use serde_json::Value;
 use uuid::Uuid;
 
 use super::circuit::{CircuitView, picture_at};
@@ -15,69 +15,17 @@ use super::repair_views::{
 use super::session::Workbench;
 use super::views::InspectionView;
 use crate::arrangement::all;
-use crate::fields::{FieldError, Fields};
+use crate::fields::FieldError;
 use crate::inspection::{Findings, Possible, Verdict};
 use crate::remedy::{
-    Appetite, Bench, Modification, Offer, Setup, Stack, Standing, cost_of, figure, follow,
-    is_in_reversible_outlets, offers, parts_list, study,
+    Appetite, Bench, Chosen, Modification, Offer, Setup, Stack, Standing, cost_of, follow,
+    not_a_stack, offers, parts_list, study,
 };
 use crate::store::Change;
 use crate::words::{Message, Words, milliamperes};
 
 /// The key under which the stack that was chosen is kept.
 pub(super) const CHOSEN: &str = "remedies";
-
-/// The limits that class Y may be sized for, mA (limits.csv: 0.25 class II, 0.5 two-wire, 0.75 three-wire).
-const LIMITS_MA: std::ops::RangeInclusive<f64> = 0.1..=0.75;
-
-/// A stack that was chosen, and the limit that its capacitors are sized for.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) struct Chosen {
-    pub(super) stack: Vec<Modification>,
-    pub(super) limit_ma: f64,
-}
-
-impl Chosen {
-    fn none() -> Self {
-        Self { stack: Vec::new(), limit_ma: figure("limit_default") }
-    }
-
-    /// Reads a stack: a list of ids, or an object with that list and a limit.
-    pub(super) fn read(value: Value) -> Result<Self, FieldError> {
-        let mut chosen = Self::none();
-        let list = match value {
-            Value::Null => return Ok(chosen),
-            Value::Array(list) => list,
-            other => {
-                let mut fields = Fields::of(other, "stack")?;
-                if let Some(limit) = fields.number("limit_ma", LIMITS_MA)? {
-                    chosen.limit_ma = limit;
-                }
-                let steps = fields.take("steps");
-                fields.finish(&["steps", "limit_ma"])?;
-                match steps {
-                    Some(Value::Array(list)) => list,
-                    _ => return Err(not_a_stack()),
-                }
-            }
-        };
-        for one in list {
-            let known = one.as_str().and_then(Modification::of).ok_or_else(not_a_stack)?;
-            chosen.stack.push(known);
-        }
-        Ok(chosen)
-    }
-
-    fn kept(&self) -> Value {
-        let steps: Vec<&str> = self.stack.iter().map(|step| step.id()).collect();
-        json!({"steps": steps, "limit_ma": self.limit_ma})
-    }
-}
-
-fn not_a_stack() -> FieldError {
-    let ids = Modification::IDS.join(", ");
-    FieldError::new("stack", Message::new("takes-list-of").text("ids", ids))
-}
 
 /// An inspection with all that its repairs depend on.
 pub(super) struct Case {
@@ -125,7 +73,7 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.clone().sized(asked.limit_ma);
-        let after = after_all(&setup, &asked.stack, &self.words)?;
+        let after = after_all(&setup, &asked.stack)?;
         let repaired = after.last().unwrap_or(&setup);
         let before = self.repairs.stand(&setup);
         let stands: Vec<Standing> = after.iter().map(|one| self.repairs.stand(one)).collect();
@@ -170,7 +118,7 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.clone().sized(asked.limit_ma);
-        let after = after_all(&setup, &asked.stack, &self.words)?;
+        let after = after_all(&setup, &asked.stack)?;
         let repaired = after.last().unwrap_or(&setup);
         let standing = self.repairs.stand(repaired);
         let Some(left) = left_of(&case, repaired, &standing, &mut self.repairs) else {
@@ -191,7 +139,7 @@ impl Workbench {
         let case = self.case(inspection)?;
         let asked = Chosen::read(stack)?;
         let setup = case.setup.sized(asked.limit_ma);
-        after_all(&setup, &asked.stack, &self.words)?;
+        after_all(&setup, &asked.stack)?;
         let kept = self.store.findings(inspection)?.into_iter().any(|kept| kept.key == CHOSEN);
         if !asked.stack.is_empty() {
             return self.set(inspection, found(CHOSEN, asked.kept()));
@@ -201,6 +149,13 @@ impl Workbench {
             return self.set(inspection, Change::Withdrawn { subject });
         }
         self.inspection(inspection)
+    }
+
+    /// Why the repair that was chosen does not fit what has been found since; nothing where it does, or none was.
+    pub(super) fn unfit(&mut self, inspection: Uuid) -> Result<Option<Message>, Problem> {
+        let case = self.case(inspection)?;
+        let after = case.setup.after_all(&case.chosen.stack);
+        Ok(after.err().map(|(_, refusal)| Message::new(format!("refusal-{}", refusal.id()))))
     }
 
     /// An inspection with all that its repairs depend on.
@@ -226,14 +181,10 @@ impl Workbench {
 }
 
 /// The setups after each step of a stack.
-pub(super) fn after_all(
-    setup: &Setup,
-    stack: &[Modification],
-    words: &Words,
-) -> Result<Vec<Setup>, Problem> {
+pub(super) fn after_all(setup: &Setup, stack: &[Modification]) -> Result<Vec<Setup>, Problem> {
     setup.after_all(stack).map_err(|(place, refusal)| {
-        let why = words.say(&Message::new(format!("refusal-{}", refusal.id())));
-        let message = Message::new("takes-offered-step").text("why", why);
+        let why = Message::new(format!("refusal-{}", refusal.id()));
+        let message = Message::new("takes-offered-step").message("why", why);
         FieldError::new(format!("stack.{place}"), message).into()
     })
 }
@@ -279,10 +230,10 @@ impl<'a> RepairWords<'a> {
             label: self.say.words.say(&Message::new(format!("class-{}", class.id()))),
             signal: class.signal(),
             margin: standing.worst.margin,
-            worst_ma: standing.worst.milliamperes,
-            worst: milliamperes(standing.worst.milliamperes),
+            worst_ma: standing.worst_ma(),
+            worst: self.say.words.write(&milliamperes(standing.worst_ma())),
             as_found_ma: standing.as_found_ma,
-            as_found: milliamperes(standing.as_found_ma),
+            as_found: self.say.words.write(&milliamperes(standing.as_found_ma)),
             state: standing.worst.state,
             faults: standing.worst.faults.faults().collect(),
             remaining: self.say.faults(standing),
@@ -338,10 +289,12 @@ impl<'a> RepairWords<'a> {
     }
 
     fn cautions(&self, one: Modification, setup: &Setup) -> Vec<String> {
-        let reversible = is_in_reversible_outlets(setup);
         let costs_nothing = cost_of(one).price == 0.0;
+        let is_plug = matches!(one, Modification::PolarisedPlug | Modification::ThreeWireCord);
+        let is_cord = is_plug || one == Modification::IsolatingTransformerInside;
         [
-            (one == Modification::PolarisedPlug && reversible, "remedy-caution-reversible"),
+            (is_plug, "remedy-caution-reversible"),
+            (is_cord && setup.resistance_cord, "remedy-caution-resistance_cord"),
             (costs_nothing && one.is_of_unit(), "remedy-caution-insulate"),
         ]
         .into_iter()

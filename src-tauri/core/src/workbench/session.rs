@@ -2,18 +2,20 @@
 
 use std::path::{Path, PathBuf};
 
-use serde_json::{Map, Value, json};
 use uuid::Uuid;
 
 use super::commands::text;
 use super::error::Problem;
-use super::proof::take_repairs;
+use super::kept;
+use super::queue::unit_of;
+use super::recovery::damaged_beginning;
+use super::search_words::Vocabulary;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
-use crate::inspection::{
-    Findings, Foreseen, Judge, ReadingId, ValueId, Verdict, assess_next, read_findings,
-};
+use crate::arrangement::Arrangement;
+use crate::hazard::Grid;
+use crate::inspection::{Findings, Foreseen, Judge, Verdict, assess_next};
 use crate::remedy::Bench;
-use crate::store::{Action, Change, Inspection, Stamp, Store, Unit, UnitFilter};
+use crate::store::{Action, Change, Inspection, Stamp, Store, StoreError, Unit, UnitFilter};
 use crate::words::Words;
 
 /// What a run depends on besides its input; passed in, so that any run can be repeated.
@@ -40,10 +42,22 @@ pub struct Workbench {
     pub(super) store: Store,
     pub(super) around: Surroundings,
     pub(super) words: Words,
+    /// What findings are called in the language of the words.
+    pub(super) vocabulary: Vocabulary,
     pub(super) judge: Option<Judge>,
     foreseen: Foreseen,
+    said: Option<Said>,
     /// What is known of repairs of the unit that was asked about last.
     pub(super) repairs: Bench,
+    /// Where the record is; nowhere when it is only in memory.
+    pub(super) record: Option<PathBuf>,
+}
+
+/// The verdict that was said last, with the grid of what it is of once that was asked for.
+struct Said {
+    findings: Findings,
+    verdict: Verdict,
+    grid: Option<(Arrangement, Grid)>,
 }
 
 impl Workbench {
@@ -52,7 +66,13 @@ impl Workbench {
     /// # Errors
     /// The file is of a newer version, not one of ours, or cannot be read; it is left as it was.
     pub fn open(path: &Path, around: Surroundings) -> Result<Self, Problem> {
-        Ok(Self::over(Store::open(path)?, around))
+        let store = match Store::open(path) {
+            Err(StoreError::NotOurFile) => {
+                Err(damaged_beginning(path).unwrap_or_else(|| StoreError::NotOurFile.into()))
+            }
+            opened => opened.map_err(Problem::from),
+        };
+        Ok(Self { record: Some(path.to_owned()), ..Self::over(store?, around) })
     }
 
     /// A record that is gone when it is dropped.
@@ -68,10 +88,13 @@ impl Workbench {
         Self {
             store,
             around,
+            vocabulary: Vocabulary::of(&words),
             words,
             judge: None,
             foreseen: Foreseen::default(),
+            said: None,
             repairs: Bench::default(),
+            record: None,
         }
     }
 
@@ -81,40 +104,14 @@ impl Workbench {
     /// The record cannot be read.
     pub fn units(&self, text: Option<&str>) -> Result<Vec<UnitView>, Problem> {
         let filter = UnitFilter { text: text.map(str::to_owned), ..UnitFilter::default() };
-        self.store.units(&filter)?.iter().map(|unit| self.unit_line(unit)).collect()
-    }
-
-    fn unit_line(&self, unit: &Unit) -> Result<UnitView, Problem> {
-        let inspection = self.last_with_something(unit.id)?;
-        let kept = inspection.as_ref().map(|last| self.store.latest_verdict(last.id));
-        Ok(unit_view(unit, inspection.as_ref(), kept.transpose()?.flatten().as_ref()))
-    }
-
-    /// The last inspection that anything was found in: one that was only begun, as by a slip of the
-    /// finger, must not hide what is known of the unit.
-    fn last_with_something(&self, unit: Uuid) -> Result<Option<Inspection>, Problem> {
-        let all = self.store.inspections(unit)?;
-        if let [newest, _, ..] = all.as_slice() {
-            for inspection in &all {
-                if self.has_something(inspection.id)? {
-                    return Ok(Some(inspection.clone()));
-                }
-            }
-            return Ok(Some(newest.clone()));
-        }
-        Ok(all.into_iter().next())
-    }
-
-    fn has_something(&self, inspection: Uuid) -> Result<bool, Problem> {
-        let found = !self.store.findings(inspection)?.is_empty();
-        Ok(found || !self.store.photos(inspection)?.is_empty())
+        Ok(self.store.rows(&filter)?.into_iter().map(unit_of).collect())
     }
 
     /// The other inspections of a unit that anything was found in, newest first.
     fn others(&self, inspection: &Inspection, unit: &Unit) -> Result<Vec<OtherView>, Problem> {
         let mut others = Vec::new();
         for other in self.store.inspections(unit.id)? {
-            if other.id != inspection.id && self.has_something(other.id)? {
+            if other.id != inspection.id && kept::has_something(&self.store, other.id)? {
                 let kept = self.store.latest_verdict(other.id)?;
                 others.push(OtherView {
                     at: other.started_at,
@@ -135,10 +132,7 @@ impl Workbench {
     }
 
     pub(super) fn find(&self, inspection: Uuid) -> Result<(Inspection, Unit), Problem> {
-        let found = self.store.inspection(inspection)?;
-        let found = found.ok_or_else(Problem::no_inspection)?;
-        let unit = self.store.unit(found.unit)?.ok_or_else(Problem::no_unit)?;
-        Ok((found, unit))
+        kept::find(&self.store, inspection)
     }
 
     pub(super) fn view(
@@ -152,7 +146,11 @@ impl Workbench {
         let last = self.store.latest_verdict(inspection.id)?;
         let line = unit_view(unit, Some(inspection), last.as_ref());
         let photos = self.photo_views(inspection.id)?;
-        let view = inspection_view(line, &findings, &verdict, &kept, &self.words);
+        let mut view = inspection_view(line, &findings, &verdict, &kept, &self.words);
+        // What was kept may be of another version, or not be there yet of what came in a bundle.
+        view.unit.treat_as = Some(view.verdict.treat_as.to_owned());
+        view.unit.signal = Some(view.tag.signal);
+        view.unit.basis = Some(view.tag.basis.to_owned());
         let can_undo = self.undoable(inspection)?.is_some();
         let others = self.others(inspection, unit)?;
         Ok(InspectionView { photos, can_undo, others, ..view })
@@ -161,42 +159,39 @@ impl Workbench {
     /// The verdict on findings, by the judge that remembers what it worked out for the ones before.
     pub(super) fn verdict_on(&mut self, findings: &Findings) -> Verdict {
         let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
-        assess_next(findings, judge, &mut self.foreseen)
+        // Several screens are about one inspection, one after the other: what was said last is said again.
+        if let Some(said) = self.said.as_ref().filter(|said| said.findings == *findings) {
+            judge.turn_to(findings);
+            return said.verdict.clone();
+        }
+        let verdict = assess_next(findings, judge, &mut self.foreseen);
+        let said = Said { findings: findings.clone(), verdict: verdict.clone(), grid: None };
+        self.said = Some(said);
+        verdict
+    }
+
+    /// The grid of an arrangement that the verdict last said is of.
+    pub(super) fn grid_of_last(
+        &mut self,
+        findings: &Findings,
+        arrangement: &'static Arrangement,
+    ) -> Grid {
+        let judge = self.judge.get_or_insert_with(|| Judge::of(findings));
+        let kept = self.said.as_mut().filter(|said| said.findings == *findings);
+        let Some(said) = kept else { return judge.grid(arrangement) };
+        match &said.grid {
+            Some((of, grid)) if *of == *arrangement => grid.clone(),
+            _ => {
+                let grid = judge.grid(arrangement);
+                said.grid = Some((*arrangement, grid.clone()));
+                grid
+            }
+        }
     }
 
     /// The findings of an inspection, put together from the record.
     pub(super) fn read(&self, inspection: &Inspection, unit: &Unit) -> Result<Findings, Problem> {
-        let mut file = Map::new();
-        if let Some(supply) = &unit.supply {
-            file.insert("supply".to_owned(), supply.clone());
-        }
-        if let Some(access) = &inspection.access {
-            file.insert("access".to_owned(), access.clone());
-        }
-        for finding in self.store.findings(inspection.id)? {
-            match finding.key.split_once('.') {
-                None => {
-                    file.insert(finding.key, finding.value);
-                }
-                Some((group, key)) => {
-                    let group = file.entry(group).or_insert_with(|| json!({}));
-                    if let Value::Object(group) = group {
-                        group.insert(key.to_owned(), finding.value);
-                    }
-                }
-            }
-        }
-        // Values that were looked for in vain are the record's own; a findings file has no word for them.
-        let left_open = file.remove(LEFT_OPEN);
-        take_repairs(&mut file);
-        let mut findings = read_findings(Value::Object(file))?;
-        if let Some(Value::Object(values)) = left_open {
-            findings.plate_left_open = values.contains_key("rated");
-            findings.left_open = values.keys().filter_map(|value| ValueId::of(value)).collect();
-            let readings = values.keys().filter_map(|reading| ReadingId::of(reading));
-            findings.readings_left_open = readings.collect();
-        }
-        Ok(findings)
+        kept::read(&self.store, inspection, unit)
     }
 
     /// Stores one human action; it is on the disk when this returns.
@@ -229,6 +224,7 @@ impl Workbench {
         self.around.author = text("author", author)?;
         locale.clone_into(&mut self.around.locale);
         self.words = Words::of(locale);
+        self.vocabulary = Vocabulary::of(&self.words);
         Ok(())
     }
 

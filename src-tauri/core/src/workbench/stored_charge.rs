@@ -6,7 +6,7 @@ use super::heater_views::NamedFigure;
 use super::session::Workbench;
 use crate::body::{BODY_OHM, ChargeLimit, EMPTY, LOW_VOLTS, PLUG_VOLTS, StoredCharge};
 use crate::fields::{FieldError, Fields};
-use crate::words::{Message, Words, amperes, coulombs, joules, ohms, seconds, volts};
+use crate::words::{Message, Quantity, Words, amperes, coulombs, joules, ohms, seconds, volts};
 
 /// No capacitor of such a unit reaches 1 F, no voltage in it 10 kV, no bleed resistor 1 TΩ.
 const FARADS: f64 = 1.0;
@@ -45,10 +45,10 @@ struct Ends {
 
 impl Ends {
     /// A figure at both ends, in words.
-    fn of(&self, words: &Words, figure: impl Fn(&StoredCharge) -> String) -> String {
+    fn of(&self, words: &Words, figure: impl Fn(&StoredCharge) -> Quantity) -> String {
         let (low, high) = (figure(&self.marked), figure(&self.most));
         if low == high {
-            return low;
+            return words.write(&low);
         }
         words.say(&Message::new("reading-range").text("low", low).text("high", high))
     }
@@ -77,12 +77,12 @@ fn view(charge: &StoredCharge, words: &Words) -> ChargeView {
                 ends.of(words, |one| coulombs(one.coulombs())),
                 Message::new("charge-charge-note"),
             ),
-            named("charge-first", amperes(most.first_amperes()), body),
+            named("charge-first", words.write(&amperes(most.first_amperes())), body),
         ],
         levels: levels(&ends, words),
         volts: charge.volts,
-        from: volts(charge.volts),
-        until: seconds(curve_seconds(&most)),
+        from: words.write(&volts(charge.volts)),
+        until: words.write(&seconds(curve_seconds(&most))),
         curve: curve(&most),
         curve_seconds: curve_seconds(&most),
         limits: limits(&most, words),

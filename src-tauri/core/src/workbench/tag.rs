@@ -77,7 +77,7 @@ pub fn tag(findings: &Findings, verdict: &Verdict, words: &Words) -> Tag {
         basis: verdict.basis_in_words().id(),
         title: say(&tag_line(verdict)),
         reason: say_all(reason(findings, verdict)),
-        current: shown_worst(verdict).map(|worst| milliamperes(worst.milliamperes)),
+        current: shown_worst(verdict).map(|worst| words.write(&milliamperes(worst.milliamperes))),
         after: after_faults(verdict).as_ref().map(say),
         supply: supply_sentence(findings, verdict).as_ref().map(say),
         state: shown_worst(verdict)

@@ -82,7 +82,7 @@ impl TouchSays<'_> {
         let test = &self.findings.live_test;
         let check = volts(*test.checks.get(&id)?);
         Some(match test.low_checks.get(&id) {
-            None => check,
+            None => self.words.write(&check),
             Some(low) => self.words.say(
                 &Message::new("touch-check-both").text("high", check).text("low", volts(*low)),
             ),

@@ -118,7 +118,7 @@ fn doubt(tube: &Tube, words: &Words) -> Option<String> {
             (heater_volts(low), heater_volts(high))
         }
         Doubt::AmperesBetween(low, high) => (amperes(low), amperes(high)),
-        _ => (String::new(), String::new()),
+        _ => Default::default(),
     };
     let message = Message::new(format!("doubt-{}", doubt.id()));
     Some(words.say(&message.text("low", low).text("high", high)))

@@ -57,7 +57,7 @@ touch-refused-no_line = There is no line side in it. There is nothing to measure
 touch-refused-conflict = Your findings contradict each other. Mend that first: a unit that nobody knows is not plugged in.
 touch-refused-live = It is live as found. This test would only put the line on the metal. Do not plug it in.
 touch-refused-may_be_live = It may be live as found. Rule that out with the plug in your hand first: look further, or take meter readings.
-touch-refused-isolated = Behind an isolating transformer nothing comes back to earth, so the test reads next to nothing whatever the unit is. It is made straight at the outlet, behind a GFCI or RCD.
+touch-refused-isolated = Behind an isolating transformer nothing comes back to earth, so the test reads next to nothing whatever the unit is. It is made straight at the outlet, behind { -a-guard }.
 touch-refused-no_plug = There is no plug on it.
 touch-refused-outside_supply = An outside supply feeds it. Inspect the supply as a unit of its own.
 touch-refused-no_metal = No bare metal was found that the test could be held to.
@@ -69,7 +69,7 @@ touch-protection-rcd = RCD, 30 mA or less
 touch-protection-rcd-says = Press its test button now: it must trip. It limits how long a current flows, not how much.
 touch-protection-isolating = Tested isolating transformer
 touch-protection-isolating-says = It takes away the path to earth, and with it what this test measures.
-touch-isolated = Behind an isolating transformer this test proves nothing. With { $farads } from its winding to earth, metal joined straight to the line would read { $volts }, below the limit of { $limit }. Take it behind a GFCI or RCD.
+touch-isolated = Behind an isolating transformer this test proves nothing. With { $farads } from its winding to earth, metal joined straight to the line would read { $volts }, below the limit of { $limit }. Take it behind { -a-guard }.
 touch-earthed = The earth wire carries the leak away. A low reading shows that bond, not how much leaks.
 touch-may_be_earthed = An earth wire may be on the metal and carry the leak away. Then a low reading shows that bond, not how much leaks.
 
@@ -99,10 +99,10 @@ touch-more = More than sound parts explain here. Something leaks that was not fo
 touch-together-above = { $most } is above the limit of { $limit }. Unplug it and do not use it. The class still counts for what one more fault would do.
 touch-together-below = Nothing read so far is above the limit of { $limit }; the most was { $most }. That is how it is today, plugged as it was. It does not change the class: that is what one more fault would do.
 
-touch-earth-direct = On the range of low impedance, or with a two-pole tester, and at a wall outlet without GFCI or RCD, which it would trip: first the earth lead by its clip, then a shrouded probe in the hot contact, one hand. From that earth to the neutral contact it has to show next to nothing. Nothing of the unit takes part.
+touch-earth-direct = On the range of low impedance, or with a two-pole tester, and at a wall outlet without { -guard }, which it would trip: first the earth lead by its clip, then a shrouded probe in the hot contact, one hand. From that earth to the neutral contact it has to show next to nothing. Nothing of the unit takes part.
 touch-earth-isolated = Not behind an isolating transformer: there the test reads nothing.
 touch-earth-step_down_auto = On the range of low impedance, or with a two-pole tester, and at the output of the autotransformer: first the earth lead by its clip, then a shrouded probe in either contact, one hand. One of them can show all that goes into the autotransformer. Nothing of the unit takes part.
-touch-earth-both_hot = On the range of low impedance, or with a two-pole tester, and at a wall outlet without GFCI or RCD, which it would trip: first the earth lead by its clip, then a shrouded probe in either contact, one hand. Both have to show half the supply. Nothing of the unit takes part.
+touch-earth-both_hot = On the range of low impedance, or with a two-pole tester, and at a wall outlet without { -guard }, which it would trip: first the earth lead by its clip, then a shrouded probe in either contact, one hand. Both have to show half the supply. Nothing of the unit takes part.
 touch-earth-enter = Enter what it shows from the hot contact to the earth. A meter of high impedance proves nothing here: it shows the same on any large piece of metal. Do it again at the end.
 touch-earth-unproven = This is not about { $volts }. Either that is no earth, or the meter is not on alternating volts. Until it is proven, no low reading counts.
 

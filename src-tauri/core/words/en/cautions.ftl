@@ -8,3 +8,9 @@ caution-not-checked = These checks look at the line side only. Fire, hot parts, 
 # The 5 % and the contact are those of the body-impedance table (body_impedance_ac.csv).
 caution-body-figures = Currents are worked out for the 5 % of people with the lowest body impedance, with dry skin and a large contact. Wet skin is worse.
 caution-series-lamp = A series lamp or a variable autotransformer limits the current into a fault. It does not prevent a shock.
+
+## What ends a shock in the outlet: both names, unless the region says which is usual there (guards/*.ftl).
+
+-a-guard = a GFCI or RCD
+-a-guard-short = a GFCI/RCD
+-guard = GFCI or RCD

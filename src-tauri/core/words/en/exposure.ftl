@@ -1,6 +1,6 @@
 # The grid of states and single faults, and the picture of one arrangement.
 
-grid-of-one = One arrangement is left, and this is it. Each figure is for the worst ends of its parts, at { $volts }. A position that is low here is no way to use it: one fault, or an outlet wired backwards, makes it another.
+grid-of-one = One arrangement is left, and this is it. Each figure is for the worst ends of its parts, at { $volts }. A position that is low here is no way to use it: a fault, or an outlet wired backwards, can change it.
 grid-of-worst = { $count } arrangements are still possible. This is the worst of them; each figure is for the worst ends of its parts, at { $volts }. In another of them a position that is low here can be live: no position is cleared.
 grid-conflict = Some findings cannot all be true. Until that is mended, this is the worst that any of them leaves.
 grid-no-line = Nothing in it is fed from the wall, so there are no states and no currents to show.

@@ -6,9 +6,9 @@ measure-counts = Drawn to the edges beside your points. Counts what a finger mis
 
 measure-third-pin = Counts only where there is no third pin, no stub of one and no hole where one was.
 
-blades-equal = The two blades have one width: the plug goes in both ways round.
-blades-first-wider = Blade 1 is wider than blade 2: the plug fits one way only.
-blades-second-wider = Blade 2 is wider than blade 1: the plug fits one way only.
+blades-equal = The two blades measure alike, as on a plug that goes in both ways round.
+blades-first-wider = Blade 1 measures wider than blade 2, as on a plug that fits one way only.
+blades-second-wider = Blade 2 measures wider than blade 1, as on a plug that fits one way only.
 blades-too-rough = It cannot be told: the widths are known too roughly. A photo from nearer, sharper and straighter on may tell. Until then take the blades as equal.
 blades-neither = It cannot be told: the widths are those of neither kind of plug. Look whether each point is on the edge of a blade. Until then take the blades as equal.
 blades-other-widths = It cannot be told: blades of this kind are 6.35 or 7.92 mm wide, and these are not. Look whether the card’s corners are right, and whether the plug is of another kind.

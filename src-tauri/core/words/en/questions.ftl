@@ -31,14 +31,17 @@ question-back-caution = If the back is missing, keep your fingers out: parts ins
 question-terminals = Are there terminals or lead-out wires for other gear?
 question-terminals-why = An aerial or earth terminal is often one capacitor away from the line. Speaker and pickup terminals can carry plate voltage.
 question-terminals-how = Look at the back and underneath for screws, spring clips, small sockets and loose wires. Read the marks beside them: aerial, antenna, earth, ground, pickup, phono, speaker. Tick all that you find.
+question-terminals-caution = Unplug it before you touch a terminal or a loose wire, and clip nothing to it to find out.
 
 question-selector = Is there a ground or hum switch?
 question-selector-why = Such a switch joins the chassis, through a capacitor, to one supply wire or the other. One of the two is hot.
 question-selector-how = Look near the power switch for a second switch marked ground, polarity or hum. A power switch with two “on” positions can be one. A switch or plug for the supply voltage is not one.
+question-selector-caution = Unplug it before you move this switch.
 
 question-earth_lift = Is there an earth-lift switch?
 question-earth_lift-why = It can cut the chassis off from the earth wire. A unit with one counts as not earthed, for it may be lifted. If the set has no separate transformer, its earthed position puts the line on the earth wire, and that counts: do not power it.
 question-earth_lift-how = Look at the back, near the cord and the sockets, for a switch marked lift, earth lift or ground lift.
+question-earth_lift-caution = Unplug it before you move this switch.
 
 question-kind = What kind of unit is it?
 question-kind-why = Some kinds were mostly built without a transformer. It is a hint and proves nothing.
@@ -85,6 +88,7 @@ question-cord_wires-caution = Unplug it first. Do not cut or strip the cord to c
 question-accessory_outlet = Is there an outlet on it for other gear?
 question-accessory_outlet-why = Gear plugged in there shares this unit’s cord, switch and faults.
 question-accessory_outlet-how = Look at the back for a supply outlet that another plug fits into, perhaps marked phono motor or AC outlet.
+question-accessory_outlet-caution = Unplug it first, and plug nothing into it to find out.
 
 ## With the cover off, or with a meter
 

@@ -8,7 +8,7 @@ remedy-polarised_plug-does = A plug that goes in one way only, its hot blade to 
 remedy-polarised_plug-not = It helps only in an outlet that is polarised and wired right. With the switch in the near leg the chassis is live again when it is switched off.
 remedy-switch_to_hot_leg = Switch moved to the hot leg
 remedy-switch_to_hot_leg-does = The power switch opens the far leg instead of the near one.
-remedy-switch_to_hot_leg-not = By itself it makes nothing of a plug that goes in both ways round.
+remedy-switch_to_hot_leg-not = It gains nothing while the plug goes in both ways round.
 remedy-line_capacitor_removed = Line capacitor taken out
 remedy-line_capacitor_removed-does = No part joins a supply leg to the chassis any more.
 remedy-line_capacitor_removed-not = It gives no earth and no isolation: a breakdown of insulation or a loose wire still makes the metal live.
@@ -16,17 +16,17 @@ remedy-line_capacitor_class_y = Line capacitor replaced by class Y
 remedy-line_capacitor_class_y-does = A capacitor that is made for line to metal, of a value that leaks less than the limit, and not counted to short by itself.
 remedy-line_capacitor_class_y-not = It still leaks, and it gives no earth.
 remedy-three_wire_cord = Three-wire cord, earth on the chassis
-remedy-three_wire_cord-does = The chassis is bonded to the earth of the supply: a breakdown trips the breaker instead of waiting for a hand.
+remedy-three_wire_cord-does = The chassis is bonded to the earth of the supply: a breakdown to it should blow the fuse or trip the breaker instead of waiting for a hand.
 remedy-three_wire_cord-not = It helps only as long as the earth wire is whole and the outlet has a proven earth. Never on a chassis that is joined to the line.
 remedy-fuse_in_hot_leg = Fuse in the hot leg
 remedy-fuse_in_hot_leg-does = An in-line fuse ahead of the switch, against fire.
-remedy-fuse_in_hot_leg-not = It changes no touch current: what flows through a person never blows it.
+remedy-fuse_in_hot_leg-not = It changes no touch current: what flows through a person never blows it. On a plug that goes in both ways round it can open the neutral and leave the set hot.
 remedy-isolating_transformer_inside = Isolating transformer built in
 remedy-isolating_transformer_inside-does = Separate windings between the supply and the circuit. The chassis is then the set’s own common.
-remedy-isolating_transformer_inside-not = It does not earth the chassis. It needs room, ventilation and a fuse of its own.
+remedy-isolating_transformer_inside-not = It does not earth the chassis, and touching two points of the circuit still gives a shock. Capacitors and networks from the old line side to the chassis have to come out with it: left in, it is not what is shown here. It needs room, ventilation and a fuse of its own.
 remedy-isolating_transformer_in_front = Isolating transformer in front
 remedy-isolating_transformer_in_front-does = Nothing comes back to earth while this unit alone is on it.
-remedy-isolating_transformer_in_front-not = It is no part of the unit: plugged in anywhere else, the unit is what it was. A second unit on it, or earthed test gear, takes the isolation away, and a GFCI or RCD ahead of it sees nothing. A variable or step-down transformer is mostly an autotransformer and isolates nothing.
+remedy-isolating_transformer_in_front-not = Touching two points of the circuit still gives a shock. It is no part of the unit: plugged in anywhere else, the unit is what it was. A second unit on it, or earthed test gear, takes the isolation away, and { -a-guard } ahead of it sees nothing. A variable or step-down transformer is mostly an autotransformer and isolates nothing.
 remedy-reach_closed = Metal put out of reach
 remedy-reach_closed-does = Insulated screws and knobs, sleeves over shafts, a whole back; an aerial or earth terminal is disconnected and covered.
 remedy-reach_closed-not = What is behind stays as it was: one lost knob and it can be touched.
@@ -48,7 +48,8 @@ remedy-rcd_ac_outlet-not = The direct current that a half-wave set draws can bli
 
 remedy-cost = about { $minutes } min, parts about { $price }
 
-remedy-caution-reversible = Where outlets take a plug both ways round, or where it may be used in such a place, a polarised plug gains nothing.
+remedy-caution-reversible = Where outlets take a plug both ways round, or where it may be used in such a place, which way it goes in helps nothing: count with both.
+remedy-caution-resistance_cord = The old cord drops volts for the heaters: a plain cord puts all of the line on them. Size a dropper first, and fit it where it can get rid of its heat.
 remedy-caution-insulate = Insulate what is cut loose at both ends, and write on the chassis what was changed.
 
 ## Why one is not offered
@@ -60,6 +61,7 @@ refusal-held_in_use = The metal is held, or plugged in, while in use: it cannot 
 refusal-line_on_earth = Not on this unit: as long as the chassis may be joined to the line, an earth wire puts the supply on the earth.
 refusal-network_ordinary = Not yet: what holds the chassis off the line may be a capacitor that can short, or insulation that nobody has rated. Class Y comes first.
 refusal-loses_earth = It would take away an earth that does its work.
+refusal-goes_in_both_ways = At this voltage most outlets take a plug both ways round: it would gain nothing.
 refusal-sees_nothing = Behind an isolating transformer such a device sees nothing.
 
 ## Where a unit stands. $state says plug, switch and faults.
@@ -96,7 +98,7 @@ stack-in-unit = The shortest that stays with the unit
 stack-no-way = No way of up to five steps reaches two faults with what is known. Find out more first.
 
 remedies-now = Now: { $standing }
-remedies-over = Judged over { $count } arrangements that are still possible, each figure the worst of them.
+remedies-over = Judged over everything that it may still be ({ $count }), each figure the worst of it.
 remedies-after = after: { $standing }
 remedies-after-worst = the arrangement that is the worst now, by itself: { $standing }
 remedies-not-offered = not offered: { $why }
@@ -118,9 +120,9 @@ feed-why = The same unit stands differently behind a transformer, and not everyt
 feed-direct = Straight at an outlet
 feed-direct-tell = One contact is the neutral, the other is hot. This is what to count with where nobody knows.
 feed-both_hot = An outlet with two hot contacts
-feed-both_hot-tell = Each contact reads about half of the voltage against earth.
+feed-both_hot-tell = Each contact reads about half of the voltage against earth, and keeps it under load. On a meter alone an isolated output can read the same.
 feed-isolated = Behind an isolating transformer, alone on it
-feed-isolated-tell = Between each output contact and the input pins, and between output and earth, an ohmmeter reads nothing at all, plug out. One unit only: a second one, or earthed test gear, takes the isolation away, and the app counts that as a fault.
+feed-isolated-tell = Between each output contact and the input pins, and between output and earth, an ohmmeter reads OL, above its range, plug out. One unit only: a second one, or earthed test gear, takes the isolation away, and the app counts that as a fault.
 feed-step_down_auto = Behind a step-down transformer or a variable one
 feed-step_down_auto-tell = Nearly all of these are autotransformers: an output contact reads a few ohms to an input pin, plug out. Nothing is isolated, and either contact can stand at the full input voltage.
 feed-input = { $volts } go into it.
@@ -145,7 +147,7 @@ part-size-transformer-none = larger than any that is stocked: ask who winds them
 part-size-fuse-ul = { $rating }, UL 248-14
 part-size-fuse-iec = { $rating }, IEC 60127
 part-size-fuse-none = larger than any in the table: look again at the rating plate
-part-size-class_y = { $value }, class Y2 or Y1
+part-size-class_y = { $value }, class Y1; Y2 only where the chassis is on a proven earth wire
 part-size-class_y-none = none of the series keeps to { $limit }: take it out instead
 part-size-cord = { $size }, { $count } conductors, { $current }
 
@@ -163,3 +165,15 @@ part-note-class_y-voltage = Rated for the supply voltage, with the mark Y on it 
 part-note-colours-two = Line { $line }; neutral { $neutral }. No earth wire.
 part-note-colours-three = Line { $line }; neutral { $neutral }; earth { $earth }.
 part-note-colours-old = Colours of old cords differ, and red or black was earth in some: measure, do not trust them.
+
+## Colours of the wires of new cords: data/wire_colours.csv.
+
+wire-line-north_america = black, red, blue...
+wire-neutral-north_america = white or grey
+wire-earth-north_america = green, green-yellow or bare
+wire-line-iec = brown (black, grey)
+wire-neutral-iec = blue
+wire-earth-iec = green-yellow
+wire-line-japan = black
+wire-neutral-japan = white
+wire-earth-japan = green

@@ -1,13 +1,12 @@
 //! What treat as would come to for each group if it is what the unit is and all that is open is answered.
 //!
-//! Where several answers are true the best joint choice counts. Groups that answer alike so far are
-//! followed together.
+//! Where several answers are true the best joint choice counts. What has one answer only is answered first, all at
+//! once: little is left to choose then.
 
 use std::collections::BTreeMap;
-use std::ops::Range;
 
 use super::mask::Mask;
-use super::problem::{CANT_TELL, Role, Told};
+use super::problem::{CANT_TELL, Role, Test, Told};
 use super::view::View;
 use crate::hazard::Class;
 
@@ -15,11 +14,10 @@ struct Ends<'v, 'p, const N: usize> {
     view: &'v View<'p, N>,
     /// The values that are read well, or may still be.
     good: u8,
-    /// The steps still open whose answers stand by themselves.
-    alone: Vec<usize>,
-    /// The first of the groups that are followed, one after the other in `ends`.
-    first: usize,
-    ends: Vec<Class>,
+    /// The steps still open whose answers stand by themselves, with their places.
+    alone: Vec<(usize, &'p Test)>,
+    /// What a group can still choose among, while it is followed.
+    choices: Vec<(usize, u16)>,
 }
 
 /// The final verdict of each group; the one that stands for those that can no longer better it.
@@ -31,13 +29,17 @@ pub(super) fn ends<const N: usize>(
 ) -> Vec<Class> {
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
-    let mut ends = Ends::new(view, told, treat_as, 0..view.problem.groups.len());
-    for (told, mut groups) in read_together(view, told, hopeful) {
+    let mut follow = Ends::new(view, told);
+    let mut ends = vec![treat_as; view.problem.groups.len()];
+    for (told, groups) in read_together(view, told, hopeful) {
         let left = view.judged(&told);
-        groups.retain(|group| left.has(*group));
-        ends.follow(groups, 0, &left);
+        for group in groups.into_iter().filter(|group| left.has(*group)) {
+            if let Some(end) = ends.get_mut(group) {
+                *end = follow.end(group, &left, treat_as);
+            }
+        }
     }
-    ends.ends
+    ends
 }
 
 /// Whether treat as can still become better.
@@ -49,29 +51,19 @@ pub(super) fn can_improve<const N: usize>(
 ) -> bool {
     let good = view.parts(told, true);
     let hopeful = left.iter().filter(|group| treat_as.is_worse_than(view.class(*group, good)));
-    let mut ends = Ends::new(view, told, treat_as, 0..view.problem.groups.len());
-    for (told, mut groups) in read_together(view, told, hopeful) {
+    let mut follow = Ends::new(view, told);
+    read_together(view, told, hopeful).into_iter().any(|(told, groups)| {
         let left = view.judged(&told);
-        groups.retain(|group| left.has(*group));
-        // One after the other: most often the first says it.
-        for group in groups {
-            ends.follow(vec![group], 0, &left);
-            if ends.of(group).is_some_and(|end| treat_as.is_worse_than(end)) {
-                return true;
-            }
-        }
-    }
-    false
+        let mut groups = groups.into_iter().filter(|group| left.has(*group));
+        groups.any(|group| treat_as.is_worse_than(follow.end(group, &left, treat_as)))
+    })
 }
 
 /// The final verdict of one group.
 pub(super) fn at_best<const N: usize>(view: &View<'_, N>, group: usize, told: &Told) -> Class {
-    let mut ends = Ends::new(view, told, Class::Live, group..group + 1);
-    for (told, groups) in read_together(view, told, std::iter::once(group)) {
-        let left = view.judged(&told);
-        ends.follow(groups, 0, &left);
-    }
-    ends.of(group).unwrap_or(Class::Live)
+    let mut follow = Ends::new(view, told);
+    let ways = read_together(view, told, std::iter::once(group));
+    ways.iter().fold(Class::Live, |end, (told, _)| follow.end(group, &view.judged(told), end))
 }
 
 /// The steps that it takes to show the final verdict of a group if it is what the unit is: none of them can be
@@ -167,66 +159,65 @@ pub(super) fn together<const N: usize>(
 }
 
 impl<'v, 'p, const N: usize> Ends<'v, 'p, N> {
-    fn new(view: &'v View<'p, N>, told: &Told, start: Class, groups: Range<usize>) -> Self {
+    fn new(view: &'v View<'p, N>, told: &Told) -> Self {
         let tests = view.problem.tests.iter().enumerate();
         let alone = tests
             .filter(|(place, test)| told.is_open(*place) && test.role == Role::Alone)
-            .map(|(place, _)| place)
             .collect();
-        Self {
-            view,
-            good: view.parts(told, true),
-            alone,
-            first: groups.start,
-            ends: vec![start; groups.len()],
-        }
+        Self { view, good: view.parts(told, true), alone, choices: Vec::new() }
     }
 
-    /// The final verdict of a group, so far.
-    fn of(&self, group: usize) -> Option<Class> {
-        group.checked_sub(self.first).and_then(|place| self.ends.get(place)).copied()
-    }
-
-    /// Follows groups that have answered alike so far through the open steps from one on.
-    fn follow(&mut self, mut groups: Vec<usize>, from: usize, left: &Mask<N>) {
-        let worst = self.view.worst(left, self.good);
-        for group in &groups {
-            let place = group.checked_sub(self.first);
-            if let Some(end) = place.and_then(|place| self.ends.get_mut(place))
-                && end.is_worse_than(worst)
-            {
-                *end = worst;
+    /// The final verdict of a group with these left; `at_least` where it comes to nothing better.
+    fn end(&mut self, group: usize, left: &Mask<N>, at_least: Class) -> Class {
+        let own = self.view.class(group, self.good);
+        let mut left = *left;
+        let mut choices = std::mem::take(&mut self.choices);
+        choices.clear();
+        for (place, test) in &self.alone {
+            let gives = test.gives.get(group).copied().unwrap_or_default();
+            match gives.count_ones() {
+                0 => {}
+                1 => {
+                    if let Some(row) = self.view.row(*place, gives.trailing_zeros()) {
+                        left.keep(row);
+                    }
+                }
+                _ => choices.push((*place, gives)),
             }
         }
-        // A group itself stays whatever is answered: nothing better than its own class can come.
-        groups.retain(|group| {
-            let own = self.view.class(*group, self.good);
-            self.of(*group).is_some_and(|end| end.is_worse_than(own))
-        });
-        if groups.is_empty() {
-            return;
-        }
-        let next = (from..self.alone.len()).find_map(|turn| {
-            let place = *self.alone.get(turn)?;
-            let test = self.view.problem.tests.get(place)?;
-            let rows = (0..u32::from(test.outcomes)).filter_map(|o| self.view.row(place, o));
-            rows.into_iter().any(|row| !left.is_within(row)).then_some((turn, test))
-        });
-        let Some((turn, test)) = next else { return };
-        let place = self.alone.get(turn).copied().unwrap_or_default();
-        let gives = |group: &usize| test.gives.get(*group).copied().unwrap_or_default();
-        let silent: Vec<usize> = groups.iter().copied().filter(|group| gives(group) == 0).collect();
-        if !silent.is_empty() {
-            self.follow(silent, turn + 1, left);
-        }
-        for outcome in 0..u32::from(test.outcomes) {
-            let of = groups.iter().copied().filter(|group| gives(group) >> outcome & 1 == 1);
-            let of: Vec<usize> = of.collect();
-            if let (false, Some(row)) = (of.is_empty(), self.view.row(place, outcome)) {
+        let end = self.choose(own, &left, &choices, at_least);
+        self.choices = choices;
+        end
+    }
+
+    /// The best that can be left of some groups by the choices that are still open, and nothing better than `own`: the
+    /// group itself stays whatever is answered.
+    fn choose(
+        &self,
+        own: Class,
+        left: &Mask<N>,
+        choices: &[(usize, u16)],
+        at_least: Class,
+    ) -> Class {
+        let worst = self.view.worst(left, self.good);
+        let mut best = if at_least.is_worse_than(worst) { worst } else { at_least };
+        for (turn, (place, gives)) in choices.iter().enumerate() {
+            if !best.is_worse_than(own) {
+                return best;
+            }
+            let rows = (0..u16::BITS).filter(|outcome| gives >> outcome & 1 == 1);
+            let rows: Vec<_> = rows.filter_map(|outcome| self.view.row(*place, outcome)).collect();
+            if rows.iter().all(|row| left.is_within(row)) {
+                continue;
+            }
+            let rest = choices.get(turn + 1..).unwrap_or_default();
+            for row in rows {
                 let mut fewer = *left;
                 fewer.keep(row);
-                self.follow(of, turn + 1, &fewer);
+                best = self.choose(own, &fewer, rest, best);
             }
+            return best;
         }
+        best
     }
 }

@@ -1,7 +1,8 @@
 use super::{ArrangementSet, Judge};
-use crate::arrangement::{ArrangementId, ReadingId, all};
+use crate::arrangement::{Arrangement, ArrangementId, FaultSet, Reach, ReadingId, all};
+use crate::hazard::Class;
 use crate::inspection::{Access, Findings, PartValue, Reading, ValueId};
-use crate::supply::Supply;
+use crate::supply::{Feed, Supply};
 
 #[test]
 fn a_judge_that_turned_to_other_values_judges_as_a_new_one_does() {
@@ -51,6 +52,72 @@ fn a_judge_says_what_one_of_other_values_would() {
         }
     }
     assert!(differ > 10, "{differ}");
+}
+
+/// Every so manyth arrangement of some, from a place on.
+fn some_of(from: usize, step: usize, of: impl Fn(&Arrangement) -> bool) -> ArrangementSet {
+    let places = (from..all().len()).step_by(step).filter(|place| of(&all()[*place]));
+    let mut set = ArrangementSet::EMPTY;
+    places.for_each(|place| set.insert(ArrangementId(place as u16)));
+    set
+}
+
+/// Sets that are live as found, and some that are not, on feeds that differ.
+fn sets() -> Vec<(Supply, ArrangementSet)> {
+    let us = Supply::new(120.0, 60.0);
+    let closed = |a: &Arrangement| a.line.is_some_and(|line| line.reach == Reach::Closed);
+    let earthed = |a: &Arrangement| a.line.is_some_and(|line| line.cord.is_earthed());
+    vec![
+        (us, some_of(0, 11, |_| true)),
+        (us, some_of(3, 7, closed)),
+        (us, some_of(1, 5, |a| closed(a) && !earthed(a))),
+        (us.fed_by(Feed::Isolated), some_of(2, 13, |_| true)),
+        (Supply::new(230.0, 50.0), some_of(4, 9, earthed)),
+        (us, some_of(0, 3, |a| a.line.is_none())),
+    ]
+}
+
+#[test]
+fn the_largest_current_as_found_is_that_of_each_by_itself() {
+    let mut lives = 0;
+    for (supply, set) in sets() {
+        let mut judge = Judge::of(&Findings::new(supply));
+        let found = judge.as_found_over(&set);
+        let mut each = Judge::of(&Findings::new(supply));
+        let largest = set.iter().map(|(id, a)| each.as_found_ma(id, a)).fold(0.0, f64::max);
+        assert_eq!(found, largest, "{supply:?}, {}", set.len());
+        lives += usize::from(each.worst_over(&set) == Class::Live);
+    }
+    assert!((1..sets().len()).contains(&lives), "{lives}");
+}
+
+#[test]
+fn the_sets_that_make_something_live_are_those_of_each_by_itself() {
+    let mut there = 0;
+    for (supply, set) in sets() {
+        let mut judge = Judge::of(&Findings::new(supply));
+        let class = judge.worst_over(&set);
+        for faults in [1, 2] {
+            let found = judge.live_sets_over(&set, faults);
+            let mut each: Vec<FaultSet> = Vec::new();
+            for (id, arrangement) in set.iter().filter(|(_, a)| a.line.is_some()) {
+                if judge.worst_class(id) != class {
+                    continue;
+                }
+                for judge in [&mut judge.at_highest, &mut judge.at_nominal] {
+                    // Of one that is not earthed the nominal voltage makes nothing live that the highest does not.
+                    let mut own = Vec::new();
+                    judge.add_live_sets(arrangement, faults, &mut own);
+                    own.retain(|set| !each.contains(set));
+                    each.extend(own);
+                }
+                assert!(!each.is_empty() || class != Class::OneFault || faults > 1, "{id:?}");
+            }
+            assert_eq!(found, each, "{supply:?}, {class:?}, {faults}");
+            there += each.len();
+        }
+    }
+    assert!(there > 10, "{there}");
 }
 
 fn value(findings: &mut Findings, of: ValueId, value: f64) {

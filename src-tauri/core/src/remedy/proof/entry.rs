@@ -49,18 +49,53 @@ pub struct Outcome {
 /// The most that a meter can read of anything here.
 const MOST: f64 = 1e12;
 
+/// The parts that an entry can have, of which a line takes one.
+struct Given {
+    read: Option<f64>,
+    over_range: bool,
+    holds: Option<bool>,
+    positions: Option<Fields>,
+}
+
+impl Given {
+    fn read(value: Value) -> Result<Self, FieldError> {
+        let mut fields = Fields::of(value, "entry")?;
+        let given = Self {
+            read: fields.number("read", 0.0..=MOST)?,
+            over_range: fields.flag("over_range")?.unwrap_or(false),
+            holds: fields.flag("holds")?,
+            positions: fields.object("positions")?,
+        };
+        fields.finish(&["read", "over_range", "holds", "positions"])?;
+        Ok(given)
+    }
+}
+
+/// Checks an entry whose plan is not at hand, such as one that another device sends: it must be what some line
+/// could take.
+///
+/// # Errors
+/// Names the field and what it takes.
+pub fn check_entry(value: Value) -> Result<(), FieldError> {
+    let Given { read, over_range, holds, positions } = Given::read(value)?;
+    let ways = [read.is_some(), over_range, holds.is_some(), positions.is_some()];
+    if ways.into_iter().filter(|is_given| *is_given).count() != 1 {
+        return Err(FieldError::new("entry", Message::new("takes-reading-of-line")));
+    }
+    let Some(mut positions) = positions else { return Ok(()) };
+    for position in TouchPosition::IDS {
+        positions.number(position, 0.0..=MOST)?;
+    }
+    positions.finish(TouchPosition::IDS)
+}
+
 /// Reads an entry: `{"read": 0.08}`, `{"over_range": true}`, `{"holds": true}` or `{"positions": {"first_on": 0.1}}`,
 /// whichever the line takes.
 ///
 /// # Errors
 /// Names the field and what it takes.
 pub fn read_entry(planned: &Planned, value: Value) -> Result<Entered, FieldError> {
-    let mut fields = Fields::of(value, "entry")?;
-    let read = fields.number("read", 0.0..=MOST)?;
-    let over_range = fields.flag("over_range")?.unwrap_or(false);
-    let holds = fields.flag("holds")?;
-    let positions = fields.object("positions")?;
-    fields.finish(&["read", "over_range", "holds", "positions"])?;
+    let Given { read, over_range, holds, positions } = Given::read(value)?;
     if let Some(positions) = positions {
         let alone = read.is_none() && !over_range && holds.is_none();
         if alone && !planned.positions.is_empty() {

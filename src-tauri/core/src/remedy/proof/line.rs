@@ -7,7 +7,7 @@ use serde::Deserialize;
 use crate::fields::id_enum;
 
 id_enum! {
-    /// One thing to be shown after a repair.
+    /// One thing to be shown after a repair, in the order of doing: plug out, then the outlet, then plugged in.
     pub enum ProofLine {
         /// The earth bond, while the cord is flexed.
         EarthBond = "earth_bond",
@@ -17,18 +17,24 @@ id_enum! {
         WideBladeNearLeg = "wide_blade_near_leg",
         /// The hot blade is open when switched off.
         HotBladeOpenOff = "hot_blade_open_off",
+        /// The fuse is in the leg that leads to the hot blade.
+        FuseLeg = "fuse_leg",
+        /// No barrier comes off by hand.
+        LostBarrier = "lost_barrier",
+        /// The insulation from both pins to the chassis.
+        Insulation = "insulation",
+        /// The transformer in front isolates.
+        FrontTransformer = "front_transformer",
+        /// The GFCI or RCD trips by its own button.
+        DeviceTest = "device_test",
+        /// The outlet is wired right.
+        OutletProven = "outlet_proven",
         /// The voltage of the metal across the touch network, in every position.
         ChassisVoltsLoaded = "chassis_volts_loaded",
         /// The leakage with the plug the first way round.
         LeakageFirst = "leakage_first",
         /// The leakage with the plug the other way round.
         LeakageSecond = "leakage_second",
-        /// No barrier comes off by hand.
-        LostBarrier = "lost_barrier",
-        /// The outlet is wired right.
-        OutletProven = "outlet_proven",
-        /// The insulation from both pins to the chassis.
-        Insulation = "insulation",
     }
 }
 

@@ -7,6 +7,6 @@ mod entry;
 mod line;
 mod plan;
 
-pub use entry::{Entered, Outcome, ProofMark, evaluate, read_entry};
+pub use entry::{Entered, Outcome, ProofMark, check_entry, evaluate, read_entry};
 pub use line::{Comparison, ProofLine, ProofRow, Who, row_of};
 pub use plan::{Planned, ProofPlan, plan};

@@ -2,9 +2,12 @@
 
 use super::line::{Comparison, ProofLine, Who, row_of};
 use crate::arrangement::{Arrangement, Isolation, NearPin, Reach, SwitchLeg};
+use crate::hazard::Class;
 use crate::inspection::{ArrangementSet, TouchPosition};
 use crate::remedy::setup::Setup;
 use crate::remedy::size::lead_ohms;
+use crate::remedy::standing::Bench;
+use crate::supply::Feed;
 
 /// A line of a plan, with its limit for this unit.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,6 +35,10 @@ pub struct Planned {
 pub struct ProofPlan {
     /// The lines, in the order in which they are done: with the plug out first.
     pub lines: Vec<Planned>,
+    /// It is live as found straight at an outlet even then: no line is done with the plug in.
+    pub is_live_straight: bool,
+    /// It is live as found where it is plugged in: whatever is shown, it is not ready.
+    pub is_live: bool,
 }
 
 /// Insulation without an earth wire, MΩ (as published by test houses).
@@ -41,13 +48,27 @@ const UNEARTHED_MEGOHM: f64 = 2.0;
 const CORD_M: f64 = 2.0;
 const CORD_MM2: f64 = 0.75;
 
-/// The plan for a unit as it is to be after its repairs, whatever of it is not known.
-pub fn plan(repaired: &Setup) -> ProofPlan {
-    let planned = |line: &ProofLine| needed(*line, repaired).then(|| planned(*line, &repaired.set));
-    ProofPlan { lines: ProofLine::ALL.iter().filter_map(planned).flatten().collect() }
+/// What 1 mA puts across the body's network at line frequency, V: 1500 Ω (UL 101, as quoted in print).
+const VOLTS_PER_MA: f64 = 1.5;
+
+/// Where a limit comes from that is stricter than the standard's.
+const CHOSEN_LIMIT: &str = "class_y_limit";
+const CHOSEN_MARK: &str = "assumption";
+
+/// The plan for a unit as it is to be after its repairs, whatever of it is not known. Where class Y was sized for a
+/// limit in mA below that of the standard, the metal has to keep to that limit.
+pub fn plan(repaired: &Setup, class_y_ma: Option<f64>, bench: &mut Bench) -> ProofPlan {
+    let is_live = bench.brief(repaired).class == Class::Live;
+    let is_live_straight = is_live || bench.is_live_straight(repaired);
+    let planned = |line: &ProofLine| {
+        needed(*line, repaired).then(|| planned(*line, class_y_ma, &repaired.set))
+    };
+    let is_done = |planned: &Planned| !is_live_straight || planned.who != Who::QualifiedLive;
+    let lines = ProofLine::ALL.iter().filter_map(planned).flatten().filter(is_done).collect();
+    ProofPlan { lines, is_live_straight, is_live }
 }
 
-fn planned(line: ProofLine, set: &ArrangementSet) -> Option<Planned> {
+fn planned(line: ProofLine, class_y_ma: Option<f64>, set: &ArrangementSet) -> Option<Planned> {
     let row = row_of(line)?;
     let unearthed = set.iter().any(|(_, a)| !is_earthed(a));
     let limit = match line {
@@ -55,13 +76,19 @@ fn planned(line: ProofLine, set: &ArrangementSet) -> Option<Planned> {
         ProofLine::Insulation if unearthed => Some(UNEARTHED_MEGOHM),
         _ => row.limit,
     };
+    let chosen = match line {
+        ProofLine::ChassisVoltsLoaded => class_y_ma.map(|limit| limit * VOLTS_PER_MA),
+        ProofLine::LeakageFirst | ProofLine::LeakageSecond => class_y_ma,
+        _ => None,
+    };
+    let stricter = chosen.filter(|chosen| limit.is_some_and(|limit| *chosen < limit));
     Some(Planned {
         line,
-        limit,
+        limit: stricter.or(limit),
         unit: &row.unit,
         comparison: row.comparison(),
-        source: &row.source,
-        mark: &row.mark,
+        source: if stricter.is_some() { CHOSEN_LIMIT } else { &row.source },
+        mark: if stricter.is_some() { CHOSEN_MARK } else { &row.mark },
         who: row.who(),
         positions: if line == ProofLine::ChassisVoltsLoaded { positions(set) } else { Vec::new() },
     })
@@ -99,6 +126,9 @@ fn needed(line: ProofLine, repaired: &Setup) -> bool {
     let touched = any(|a| a.line.is_some_and(|line| line.reach != Reach::Closed));
     match line {
         ProofLine::EarthBond => any(is_earthed),
+        ProofLine::FuseLeg => repaired.fused,
+        ProofLine::FrontTransformer => repaired.supply.feed == Feed::Isolated,
+        ProofLine::DeviceTest => repaired.device.is_some(),
         ProofLine::CordPull | ProofLine::OutletProven => any(|a| a.line.is_some()),
         // One way in and the common on one pin: which pin it is decides.
         ProofLine::WideBladeNearLeg => any(|a| {

@@ -1,7 +1,7 @@
 INSERT INTO unit
     (id, claim, claim_at, claim_event, name, place, kind, supply, state, search, demo,
-     created_at, changed_at, deleted)
-VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)
+     created_at, changed_at, deleted, state_at, state_by)
+VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16)
 ON CONFLICT (id) DO UPDATE SET
     claim = excluded.claim,
     claim_at = excluded.claim_at,
@@ -15,4 +15,6 @@ ON CONFLICT (id) DO UPDATE SET
     demo = excluded.demo,
     created_at = excluded.created_at,
     changed_at = excluded.changed_at,
-    deleted = excluded.deleted
+    deleted = excluded.deleted,
+    state_at = excluded.state_at,
+    state_by = excluded.state_by

@@ -12,6 +12,9 @@ const SECRETS: [&str; 6] = [
     "hairline verdict",
 ];
 
+/// Words as the index keeps them, each the beginning of no other.
+const INDEXED: [&str; 2] = ["quillfeather", "scratched"];
+
 fn fill(device: &mut Device) -> (Uuid, Uuid) {
     let unit = device.create(SECRETS[0], false);
     let inspection = device.inspect(unit);
@@ -55,8 +58,16 @@ fn a_deleted_unit_leaves_nothing_personal_in_the_file() {
         assert!(has_row_text(&device.store, text), "{text} was never there");
         assert!(holds(folder.path(), text), "{text} was never in the file");
     }
+    for word in INDEXED {
+        assert!(holds(folder.path(), word), "{word} was never in the index");
+    }
+    // A row that was written anew leaves nothing behind either.
+    device.rename(unit, "Quillfeather, Widow").unwrap();
     let changed = device.delete(unit).unwrap();
     assert!(changed.units.contains(&unit));
+    for word in INDEXED {
+        assert!(!holds(folder.path(), word), "{word} is left in the index");
+    }
     for text in SECRETS {
         assert!(!has_row_text(&device.store, text), "{text} is left in a row");
         assert!(!holds(folder.path(), text), "{text} is left in the file");

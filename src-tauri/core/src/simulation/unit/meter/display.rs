@@ -78,6 +78,26 @@ impl Meter {
         }
         let (least, most) = ((places - digits) / (1.0 + share), (places + digits) / (1.0 - share));
         let shown = least + (most - least) * (error + 1.0) / 2.0;
-        shown.round().clamp(least.ceil(), most.floor()).max(0.0)
+        let (least, most) = (least.ceil(), most.floor());
+        // A meter of no doubtful digit may have no whole number of places within its accuracy.
+        let shown = if least <= most { shown.round().clamp(least, most) } else { shown.round() };
+        shown.max(0.0)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rand::SeedableRng;
+    use rand_chacha::ChaCha8Rng;
+
+    use super::Meter;
+
+    #[test]
+    fn a_meter_that_doubts_no_digit_shows_the_nearest_place() {
+        let meter = Meter { digits: 0, ..Meter::default() };
+        let mut draw = ChaCha8Rng::seed_from_u64(1);
+        for (ohm, shown) in [(0.0, 0.0), (0.04, 0.0), (0.12, 0.1), (0.36, 0.4)] {
+            assert_eq!(meter.shows(ohm, &mut draw), shown, "{ohm}");
+        }
     }
 }

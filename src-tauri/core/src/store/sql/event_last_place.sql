@@ -1,0 +1,1 @@
+SELECT coalesce(max(seq), 0) FROM event

@@ -1,0 +1,1 @@
+SELECT seq FROM event INDEXED BY event_by_intent

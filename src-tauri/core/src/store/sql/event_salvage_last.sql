@@ -1,0 +1,1 @@
+SELECT max(seq) FROM event NOT INDEXED

@@ -1,0 +1,3 @@
+SELECT id, device, author, at, unit, inspection, subject, change, supersedes, intent, undoes, restores, demo
+FROM event NOT INDEXED
+WHERE seq = ?1

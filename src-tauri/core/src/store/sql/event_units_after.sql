@@ -1,0 +1,1 @@
+SELECT DISTINCT unit FROM event WHERE seq > ?1

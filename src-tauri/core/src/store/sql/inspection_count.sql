@@ -1,0 +1,1 @@
+SELECT count(*) FROM inspection WHERE started_at IS NOT NULL

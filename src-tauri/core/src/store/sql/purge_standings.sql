@@ -1,0 +1,1 @@
+DELETE FROM standing WHERE unit = ?1

@@ -1,0 +1,1 @@
+SELECT caption FROM photo WHERE unit = ?1 AND caption <> ''

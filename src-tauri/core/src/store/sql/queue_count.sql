@@ -1,0 +1,1 @@
+SELECT state, class, count(*) FROM queue GROUP BY state, class

@@ -1,0 +1,1 @@
+DELETE FROM queue WHERE place = ?1

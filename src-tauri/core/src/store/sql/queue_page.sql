@@ -1,0 +1,1 @@
+SELECT place FROM queue WHERE place BETWEEN ?1 AND ?2 ORDER BY place LIMIT ?3

@@ -1,0 +1,1 @@
+SELECT place FROM queue WHERE unit = ?1

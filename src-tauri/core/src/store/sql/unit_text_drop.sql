@@ -1,0 +1,1 @@
+DELETE FROM unit_text WHERE rowid = ?1

@@ -1,0 +1,1 @@
+SELECT words, facets FROM unit_text WHERE rowid = ?1

@@ -1,0 +1,1 @@
+INSERT INTO unit_text (rowid, words, facets) VALUES (?1, ?2, ?3)
