@@ -82,7 +82,7 @@ fn ask(
     print::text(&print::question(question, bench.words()))?;
     loop {
         let Some(line) = read_line(bench)? else { return Ok(None) };
-        let done = match typed(&line, question) {
+        let done = match typed(&line, question, bench.words().decimal_mark()) {
             Some(Typed::Quit) => return Ok(None),
             Some(Typed::Undo) => bench.undo(view.id).map(|undone| undone.or(Some(view.clone()))),
             Some(Typed::Answer(answer)) => bench.answer(view.id, &question.id, answer).map(Some),
@@ -126,7 +126,7 @@ fn read_line(bench: &Workbench) -> Result<Option<String>, Problem> {
     Ok((read > 0).then(|| line.trim().to_owned()))
 }
 
-fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
+fn typed(line: &str, question: &QuestionView, mark: &str) -> Option<Typed> {
     match line {
         "q" => return Some(Typed::Quit),
         "u" => return Some(Typed::Undo),
@@ -134,11 +134,11 @@ fn typed(line: &str, question: &QuestionView) -> Option<Typed> {
         _ => {}
     }
     if question.entry == Entry::Rated {
-        return rated(line);
+        return rated(line, mark);
     }
     match question.entry {
-        Entry::Farads | Entry::Ohms => return value(line, question),
-        Entry::Reading => return reading(line),
+        Entry::Farads | Entry::Ohms => return value(line, question, mark),
+        Entry::Reading => return reading(line, mark),
         _ => {}
     }
     let chosen: Option<Vec<&str>> = line
@@ -170,18 +170,18 @@ fn cannot_tell(question: &QuestionView) -> Option<Typed> {
 }
 
 /// Ohms as a meter shows them, or above its range.
-fn reading(line: &str) -> Option<Typed> {
+fn reading(line: &str, mark: &str) -> Option<Typed> {
     let over_range = line.eq_ignore_ascii_case("ol");
-    let reading = if over_range { json!("OL") } else { json!(figures::parse(line)?) };
+    let reading = if over_range { json!("OL") } else { json!(figures::parse(line, mark)?) };
     Some(Typed::Reading(reading))
 }
 
 /// Volts, hertz and watts in this order, each a figure or a dash.
-fn rated(line: &str) -> Option<Typed> {
+fn rated(line: &str, mark: &str) -> Option<Typed> {
     let mut given = Map::new();
     for (name, part) in ["volts", "hertz", "watts"].into_iter().zip(line.split_whitespace()) {
         if part != "-" {
-            given.insert(name.to_owned(), json!(figures::parse(part)?));
+            given.insert(name.to_owned(), json!(figures::parse(part, mark)?));
         }
     }
     let is_whole = line.split_whitespace().count() <= 3 && !given.is_empty();
@@ -189,13 +189,13 @@ fn rated(line: &str) -> Option<Typed> {
 }
 
 /// A figure as typed; an `m` before it says that it was measured.
-fn value(line: &str, question: &QuestionView) -> Option<Typed> {
+fn value(line: &str, question: &QuestionView, mark: &str) -> Option<Typed> {
     let (measured, figure) = match line.strip_prefix("m ") {
         Some(figure) => (true, figure),
         None => (false, line),
     };
     let unit = if question.entry == Entry::Ohms { "ohms" } else { "farads" };
-    let figure = figures::parse(figure)?;
+    let figure = figures::parse(figure, mark)?;
     Some(Typed::Value(json!({unit: figure, "measured": measured})))
 }
 
@@ -206,7 +206,7 @@ mod tests {
     use super::{Typed, rated};
 
     fn read(line: &str) -> Option<Value> {
-        match rated(line) {
+        match rated(line, ".") {
             Some(Typed::Rated(rated)) => Some(rated),
             _ => None,
         }

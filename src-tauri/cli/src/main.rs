@@ -5,6 +5,7 @@ mod figures;
 mod file;
 mod guide;
 mod heaters;
+mod help;
 mod print;
 mod remedies;
 mod surroundings;
@@ -13,108 +14,78 @@ use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 use coldchassis_core::words::Words;
 use coldchassis_core::workbench::{self, AssessView, Problem, Workbench};
 
-/// Judge old line-powered electronics before they are plugged in.
+// What the commands and options do is said by `help`, in the language of whoever asks.
 #[derive(Parser)]
-#[command(version, about)]
+#[command(name = "coldchassis", version)]
 struct Arguments {
+    #[arg(long, global = true)]
+    lang: Option<String>,
     #[command(subcommand)]
     command: Command,
 }
 
 #[derive(Subcommand)]
 enum Command {
-    /// Judge a findings file: what to treat the unit as, and why.
     Assess {
-        /// The findings, JSON; may be a pipe.
         file: PathBuf,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
     },
-    /// Compute what a person would receive from one arrangement.
     Exposure {
-        /// The arrangement, JSON; may be a pipe.
         file: PathBuf,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
-        /// The skin of another person: dry, wet or saltwater.
         #[arg(long, default_value = "dry")]
         skin: String,
-        /// The share of people with less impedance, in percent: 5, 50 or 95.
         #[arg(long, default_value = "5")]
         percentile: String,
-        /// Another path than the worst to be expected, such as hand_to_hand.
         #[arg(long)]
         path: Option<String>,
     },
-    /// Predict what an ohmmeter reads of one arrangement, unplugged and cold.
     Readings {
-        /// The arrangement, JSON; may be a pipe.
         file: PathBuf,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
     },
-    /// Show what each repair of a unit would change before it is done, and the shortest way to two faults.
     Remedies {
-        /// The findings, JSON; may be a pipe.
         file: PathBuf,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
     },
-    /// Add up the heaters of a list of tubes: what it reads as, which is a hint and never proof.
     Heaters {
-        /// The types, each as often as it is there.
         #[arg(required = true, value_name = "TYPE")]
         types: Vec<String>,
-        /// The line voltage, V.
         #[arg(long, default_value_t = 120.0)]
         volts: f64,
-        /// Its frequency, Hz; for a capacitor in series.
         #[arg(long, default_value_t = 60.0)]
         hertz: f64,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
     },
-    /// Inspect synthetic units in several orders of asking: seconds and steps to the final verdict.
     Simulate {
-        /// Units for each access, kind and order.
         #[arg(long, default_value_t = 100)]
         units: u64,
-        /// The seed: the same seed draws the same units.
         #[arg(long, default_value_t = 1)]
         seed: u64,
-        /// Print JSON for a script.
         #[arg(long)]
         json: bool,
     },
-    /// Show a guided inspection of an invented radio; nothing is kept.
     Demo,
-    /// Inspect a unit: answer question by question at the terminal.
     Inspect {
-        /// Where to keep the record; without it nothing is kept.
         #[arg(long)]
         record: Option<PathBuf>,
-        /// What the unit is to be plugged into, by preset.
         #[arg(long, default_value = "120v_60hz")]
         supply: String,
-        /// How far you may go, besides looking from outside: cover_off, meter.
         #[arg(long, value_delimiter = ',')]
         access: Vec<String>,
-        /// What people call the unit.
         #[arg(long, default_value = "")]
         name: String,
     },
-    /// List the units of a record.
     List {
-        /// The record.
         record: PathBuf,
     },
 }
@@ -123,9 +94,15 @@ enum Command {
 const FAILED: u8 = 2;
 
 fn main() -> ExitCode {
-    let locale = std::env::var("LANG").unwrap_or_default();
+    // The help that is asked for is in the language that is asked for.
+    let locale = asked_locale().unwrap_or_else(system_locale);
     let words = Words::of(&locale);
-    match run(Arguments::parse().command, &locale, &words) {
+    let matches = help::spoken(Arguments::command(), &words).get_matches();
+    let Arguments { command, .. } = match Arguments::from_arg_matches(&matches) {
+        Ok(arguments) => arguments,
+        Err(error) => error.exit(),
+    };
+    match run(command, &locale, &words) {
         Ok(()) => ExitCode::SUCCESS,
         Err(problem) => {
             // Where nobody reads the reason, the exit code still says it.
@@ -133,6 +110,25 @@ fn main() -> ExitCode {
             ExitCode::from(FAILED)
         }
     }
+}
+
+/// The language of the option, read before anything else is.
+fn asked_locale() -> Option<String> {
+    let mut arguments = std::env::args_os().skip(1).map(|one| one.to_string_lossy().into_owned());
+    while let Some(argument) = arguments.next() {
+        match argument.strip_prefix("--lang") {
+            Some("") => return arguments.next(),
+            Some(rest) if rest.starts_with('=') => return Some(rest.replacen('=', "", 1)),
+            _ => {}
+        }
+    }
+    None
+}
+
+/// What the system says of the language of messages: the first of these that says anything.
+fn system_locale() -> String {
+    let of = |name: &&str| std::env::var(name).ok().filter(|locale| !locale.is_empty());
+    ["LC_ALL", "LC_MESSAGES", "LANG"].iter().find_map(of).unwrap_or_default()
 }
 
 fn run(command: Command, locale: &str, words: &Words) -> Result<(), Problem> {

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::io::{ErrorKind, Write};
 
-use coldchassis_core::words::{Message, Words, milliamperes, volts};
+use coldchassis_core::words::{Message, Words, milliamperes, tenths, volts};
 use coldchassis_core::workbench::{
     Code, Entry, ExposureView, Figures, InspectionView, Problem, QuestionView, RangeView, Row,
     RowView, Tag, UnitView,
@@ -155,9 +155,9 @@ pub fn simulated(figures: &Figures, words: &Words) -> String {
                 .list("access", row.access.iter().map(access).collect())
                 .message("kind", Message::new(format!("answer-kind-{}", row.kind)))
                 .message("order", Message::new(format!("order-{}", row.order)))
-                .text("seconds", format!("{:.1}", row.seconds))
-                .text("error", format!("{:.1}", row.error))
-                .text("steps", format!("{:.1}", row.steps)),
+                .text("seconds", tenths(row.seconds))
+                .text("error", tenths(row.error))
+                .text("steps", tenths(row.steps)),
         )
     };
     let intro = Message::new("simulate-intro")
@@ -214,7 +214,11 @@ pub fn exposure(view: &ExposureView, words: &Words) -> String {
 
 fn exposure_row(row: &RowView, words: &Words) -> String {
     let outcome = match (row.outcome, row.open_circuit_v) {
-        ("touch", Some(open)) => format!("{:>10} {:>10}", milliamperes(row.touch_ma), volts(open)),
+        ("touch", Some(open)) => {
+            let [current, open] =
+                [milliamperes(row.touch_ma), volts(open)].map(|one| words.write(&one));
+            format!("{current:>10} {open:>10}")
+        }
         (outcome, _) => format!("{:>21}", words.say_id(&format!("outcome-{outcome}"))),
     };
     let faults: Vec<Message> =
