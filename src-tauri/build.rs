@@ -4,6 +4,7 @@
 const COMMANDS: &[&str] = &[
     "list_units",
     "list_presets",
+    "list_regions",
     "show_question",
     "undo",
     "create_unit",
@@ -53,6 +54,23 @@ const COMMANDS: &[&str] = &[
     "study_heaters",
     "load_demo",
     "remove_demo",
+    "show_queue",
+    "count_queue",
+    "list_places",
+    "count_pending",
+    "set_unit_state",
+    "export_bundle",
+    "import_bundle",
+    "list_snapshots",
+    "restore_snapshot",
+    "export_readable",
+    "make_report",
+    "report_text",
+    "make_tags",
+    "list_csv",
+    "ask_save_path",
+    "ask_open_path",
+    "save_file",
 ];
 
 fn main() {

@@ -13,6 +13,9 @@ use tauri::{State, Wry, command};
 use uuid::Uuid;
 
 use super::desk::Desk;
+use super::giving::*;
+// Commands of the record as a whole, listed below with the others.
+use super::records::*;
 use super::trouble::Trouble;
 
 type Desked<'a> = State<'a, Desk>;
@@ -23,6 +26,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
     tauri::generate_handler![
         list_units,
         list_presets,
+        list_regions,
         show_question,
         undo,
         create_unit,
@@ -72,6 +76,23 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         study_heaters,
         load_demo,
         remove_demo,
+        show_queue,
+        count_queue,
+        list_places,
+        count_pending,
+        set_unit_state,
+        export_bundle,
+        import_bundle,
+        list_snapshots,
+        restore_snapshot,
+        export_readable,
+        make_report,
+        report_text,
+        make_tags,
+        list_csv,
+        ask_save_path,
+        ask_open_path,
+        save_file,
     ]
 }
 
@@ -287,7 +308,7 @@ fn set_place(desk: Desked<'_>, inspection: Uuid, place: String) -> Answer<Inspec
 
 #[command(async)]
 fn set_inspector(desk: Desked<'_>, author: String, language: String) -> Answer<()> {
-    desk.with(|bench| bench.set_inspector(&author, &language))
+    desk.set_inspector(author, language)
 }
 
 #[command(async)]
@@ -375,14 +396,4 @@ fn read_tubes(desk: Desked<'_>, text: String) -> Answer<Vec<TubeRead>> {
 #[command(async)]
 fn study_heaters(desk: Desked<'_>, tubes: Value, volts: f64, hertz: f64) -> Answer<HeaterView> {
     desk.with(|bench| bench.study_heaters(tubes, volts, hertz))
-}
-
-#[command(async)]
-fn load_demo(desk: Desked<'_>) -> Answer<Vec<UnitView>> {
-    desk.with(|bench| bench.load_demo())
-}
-
-#[command(async)]
-fn remove_demo(desk: Desked<'_>) -> Answer<Vec<UnitView>> {
-    desk.with(|bench| bench.remove_demo())
 }

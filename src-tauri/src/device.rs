@@ -16,7 +16,7 @@ const RECORD: &str = "record.coldchassis";
 const PHOTOS: &str = "photos";
 /// The file with this device's name in the record.
 const DEVICE: &str = "device";
-/// The language. The core has words in no other yet.
+/// The language until the screens have said theirs.
 pub const LOCALE: &str = "en";
 
 /// The folder that everything is kept in.
@@ -35,6 +35,16 @@ pub fn record(folder: &Path) -> PathBuf {
     folder.join(RECORD)
 }
 
+/// The folder of the photos.
+pub fn photos(folder: &Path) -> PathBuf {
+    folder.join(PHOTOS)
+}
+
+/// The time, UTC milliseconds.
+pub fn now() -> i64 {
+    chrono::Utc::now().timestamp_millis()
+}
+
 /// The surroundings of a workbench whose record is in `folder`; the folder is made if there is none.
 ///
 /// # Errors
@@ -42,10 +52,10 @@ pub fn record(folder: &Path) -> PathBuf {
 pub fn surroundings(folder: &Path) -> Result<Surroundings, Problem> {
     let device = named(folder).map_err(|error| storage(error.to_string()))?;
     Ok(Surroundings {
-        clock: Box::new(|| chrono::Utc::now().timestamp_millis()),
+        clock: Box::new(now),
         ids: Box::new(Uuid::now_v7),
         device: device.to_string(),
-        photos: Some(folder.join(PHOTOS)),
+        photos: Some(photos(folder)),
         // The record keeps who found what; nobody is named until the settings can say who.
         author: String::new(),
         locale: LOCALE.to_owned(),

@@ -10,8 +10,10 @@
 mod commands;
 mod desk;
 mod device;
+mod giving;
 #[cfg(mobile)]
 mod phone;
+mod records;
 mod trouble;
 mod window;
 
@@ -24,7 +26,10 @@ use desk::Desk;
 /// # Errors
 /// The system gives no window or no web view.
 pub fn start() -> tauri::Result<()> {
-    tauri::Builder::default()
+    let builder = tauri::Builder::default();
+    #[cfg(desktop)]
+    let builder = builder.plugin(tauri_plugin_dialog::init());
+    builder
         .invoke_handler(commands::handler())
         .setup(|app| {
             // Before there is a window, so that no command finds the desk missing.

@@ -1,4 +1,4 @@
-//! How a phone starts the app. No build for a phone has been tried yet.
+//! How a phone starts the app. No build for a phone has been tried yet: `MOBILE.md` beside this crate says what has.
 
 /// The system calls what this is turned into: there is no `main` there.
 #[tauri::mobile_entry_point]
