@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+
 import js from '@eslint/js';
 import svelte from 'eslint-plugin-svelte';
 import globals from 'globals';
@@ -9,6 +11,9 @@ const shellOnly = {
   group: ['@tauri-apps/*'],
   message: 'Only lib/backend knows the shell.',
 };
+
+/** The folders of components that are about something. */
+const DOMAINS = readdirSync(new URL('src/components', import.meta.url)).filter((name) => name !== 'shared');
 
 /** A tier may use those below it: screens, then components/<domain>, then components/shared. */
 const tier = (files, ...above) => ({
@@ -48,14 +53,7 @@ export default ts.config(
   },
   tier(['src/**']),
   tier(['src/lib/**'], '**/components/**', '**/screens/**'),
-  tier(
-    ['src/components/shared/**'],
-    '**/question/**',
-    '**/verdict/**',
-    '**/unit/**',
-    '**/components/heaters/**',
-    '**/screens/**',
-  ),
-  tier(['src/components/{question,verdict,unit,heaters}/**'], '**/screens/**'),
+  tier(['src/components/**'], '**/screens/**'),
+  tier(['src/components/shared/**'], ...DOMAINS.map((name) => `../${name}/**`), '**/screens/**'),
   { files: ['src/lib/backend/**'], rules: { 'no-restricted-imports': 'off' } },
 );

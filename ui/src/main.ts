@@ -10,6 +10,6 @@ import { router } from './lib/route/router.svelte';
 import { settings } from './lib/state/settings.svelte';
 
 settings.followSystem();
-settings.tellInspector();
+await settings.speak();
 router.start(settings.welcomed ? { screen: 'list' } : { screen: 'first', step: 1 });
 mount(App, { target: document.body });

@@ -1,8 +1,10 @@
+import { decimalMark } from './decimal';
+
 /** What a written figure is a figure of. */
 export type Unit = 'farads' | 'ohms';
 
 /** A figure as written: its value in the base unit, or why it is not understood. */
-export type Figure = { value: number } | { wrong: 'empty' | 'unreadable' | 'prefix_missing' };
+export type Figure = { value: number } | { wrong: 'empty' | 'unreadable' | 'ambiguous' | 'prefix_missing' };
 
 const PREFIXES: Record<Unit, Record<string, number>> = {
   // "mF" and "mmF" on old parts mean µF and pF: too easy to misread, so m is not taken.
@@ -17,9 +19,24 @@ const OLD_MARKS: [RegExp, string][] = [
   [/mfd$/iu, 'u'],
 ];
 
+/** A written figure without spaces and with a point for its decimal mark; null where the mark may part thousands.
+    Point and comma are both decimal marks, but where the one that is not the language's own has three figures behind
+    it, as in 1,000, nobody knows: to one reader that is one thousand, to another it is one. */
+export function withPoint(text: string): string | null {
+  const plain = text.replace(/\s+/g, '');
+  const mayBeThousands = decimalMark() === ',' ? /^[1-9]\d{0,2}\.\d{3}(?!\d)/ : /^[1-9]\d{0,2},\d{3}(?!\d)/;
+  return mayBeThousands.test(plain) ? null : plain.replace(',', '.');
+}
+
+/** A number as a person reads it. */
+export function writeNumber(value: number): string {
+  return String(value).replace('.', decimalMark());
+}
+
 /** Reads a figure such as `0.047u`, `47n`, `47 nF`, `.05 MFD`, `220k` or `4k7`. */
 export function readFigure(text: string, unit: Unit): Figure {
-  const plain = text.trim().replace(',', '.').replace(/\s+/g, '');
+  const plain = withPoint(text);
+  if (plain === null) return { wrong: 'ambiguous' };
   const old = unit === 'farads' ? OLD_MARKS.find(([mark]) => mark.test(plain)) : undefined;
   const written = old ? plain.replace(...old) : plain.replace(UNIT_SIGNS, '');
   if (written === '') return { wrong: 'empty' };
@@ -36,7 +53,8 @@ export function readFigure(text: string, unit: Unit): Figure {
 
 /** Reads a plain number from 0 to `most`, with a point or a comma; null for anything else. */
 export function readNumber(text: string, most: number): number | null {
-  const plain = text.trim().replace(',', '.');
+  const plain = /\S\s+\S/.test(text) ? null : withPoint(text);
+  if (plain === null) return null;
   const value = Number(plain);
   return /^\d*\.?\d+$|^\d+\.$/.test(plain) && value <= most ? value : null;
 }
@@ -58,5 +76,5 @@ const STEPS: Record<Unit, [number, string][]> = {
 export function writeFigure(value: number, unit: Unit): string {
   const steps = STEPS[unit];
   const [size, sign] = steps.find(([size]) => value >= size) ?? steps.at(-1) ?? [1, ''];
-  return `${Number((value / size).toPrecision(4))}\u00a0${sign}`;
+  return `${writeNumber(Number((value / size).toPrecision(4)))}\u00a0${sign}`;
 }

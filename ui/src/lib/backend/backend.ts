@@ -6,6 +6,7 @@ import type { CircuitView } from '../types/CircuitView';
 import type { Code } from '../types/Code';
 import type { Fault } from '../types/Fault';
 import type { Feed } from '../types/Feed';
+import type { DocumentView } from '../types/DocumentView';
 import type { FeedsView } from '../types/FeedsView';
 import type { HeaterView } from '../types/HeaterView';
 import type { InspectionView } from '../types/InspectionView';
@@ -16,6 +17,7 @@ import type { Mark } from '../types/Mark';
 import type { MeasureView } from '../types/MeasureView';
 import type { Modification } from '../types/Modification';
 import type { NewUnit } from '../types/NewUnit';
+import type { RegionView } from '../types/RegionView';
 import type { PresetView } from '../types/PresetView';
 import type { ProofLine } from '../types/ProofLine';
 import type { ProofView } from '../types/ProofView';
@@ -23,6 +25,8 @@ import type { QuestionView } from '../types/QuestionView';
 import type { ReadingId } from '../types/ReadingId';
 import type { ReadingsView } from '../types/ReadingsView';
 import type { RemediesView } from '../types/RemediesView';
+import type { ReportAsk } from '../types/ReportAsk';
+import type { TagPaper } from '../types/TagPaper';
 import type { RepairView } from '../types/RepairView';
 import type { State } from '../types/State';
 import type { Supply } from '../types/Supply';
@@ -30,6 +34,15 @@ import type { TouchPosition } from '../types/TouchPosition';
 import type { TouchTestView } from '../types/TouchTestView';
 import type { TubeHit } from '../types/TubeHit';
 import type { TubeRead } from '../types/TubeRead';
+import type { BundleView } from '../types/BundleView';
+import type { ImportView } from '../types/ImportView';
+import type { QueueAsk } from '../types/QueueAsk';
+import type { QueueCounts } from '../types/QueueCounts';
+import type { QueueLine } from '../types/QueueLine';
+import type { QueueView } from '../types/QueueView';
+import type { RecoveredView } from '../types/RecoveredView';
+import type { SnapshotView } from '../types/SnapshotView';
+import type { WorkState } from '../types/WorkState';
 import type { UnitView } from '../types/UnitView';
 
 /** What an answer can be: an id, a list of ids, or a number. */
@@ -78,6 +91,8 @@ export type MeasureAsk = {
 export interface Backend {
   listUnits(text: string | null): Promise<UnitView[]>;
   listPresets(): Promise<PresetView[]>;
+  /** Parts of the world, with what is usual there. */
+  listRegions(): Promise<RegionView[]>;
   createUnit(unit: NewUnit): Promise<InspectionView>;
   startInspection(unit: string, access: Access[]): Promise<InspectionView>;
   showInspection(inspection: string): Promise<InspectionView>;
@@ -144,10 +159,41 @@ export interface Backend {
   /** Says which photo shows before what this one shows after; `null` is none. */
   pairPhoto(inspection: string, photo: string, before: string | null): Promise<InspectionView>;
   orderPhotos(inspection: string, order: string[]): Promise<InspectionView>;
-  /** A photo with its marks drawn in. */
-  exportPhoto(inspection: string, photo: string): Promise<Blob>;
+  /** The JPEG of a photo with its marks drawn in, in base64. */
+  exportPhoto(inspection: string, photo: string): Promise<string>;
   /** What points on a photo measure. Nothing of it is stored. */
   measurePhoto(inspection: string, photo: string, ask: MeasureAsk): Promise<MeasureView>;
+  /** A page of the queue; the next one is asked for after its `next`. */
+  showQueue(ask: Partial<QueueAsk>): Promise<QueueView>;
+  countQueue(): Promise<QueueCounts>;
+  /** The places where units stand with a text in their name, at most 200, for a filter to offer. */
+  listPlaces(text: string): Promise<string[]>;
+  /** How many units have a class that is still to be worked out beside the window. */
+  countPending(): Promise<number>;
+  setUnitState(unit: string, state: WorkState): Promise<QueueLine>;
+  /** Writes a bundle of some units, or (null) of all, to a file that a person chose. */
+  exportBundle(units: string[] | null, path: string): Promise<BundleView>;
+  importBundle(path: string): Promise<ImportView>;
+  /** The copies of the record; answered even where the record is damaged. */
+  listSnapshots(): Promise<SnapshotView[]>;
+  /** Puts a copy, or (null) an empty record, in place, joined with what can be read of what stood there. */
+  restoreSnapshot(number: number | null, readable: boolean): Promise<RecoveredView>;
+  /** A bundle of what can be read of a damaged record. */
+  exportReadable(path: string): Promise<BundleView>;
+  /** Asks where a file of this name shall go; nothing where the person thinks better of it. */
+  askSavePath(name: string): Promise<string | null>;
+  /** Asks which bundle is meant; nothing where the person thinks better of it. */
+  askOpenPath(): Promise<string | null>;
+  /** Asks where a file shall go and writes it there from its base64 text; whether it did. */
+  saveFile(name: string, content: string): Promise<boolean>;
+  /** The report of an inspection as PDF, with the drawings as they are shown. */
+  makeReport(inspection: string, ask: ReportAsk): Promise<DocumentView>;
+  /** The same in short as text to paste into a message. */
+  reportText(inspection: string): Promise<string>;
+  /** Hang tags of units that have been inspected, as PDF. */
+  makeTags(units: string[], paper: TagPaper): Promise<DocumentView>;
+  /** The list of all units as CSV. */
+  listCsv(): Promise<DocumentView>;
   loadDemo(): Promise<UnitView[]>;
   removeDemo(): Promise<UnitView[]>;
 }
@@ -163,6 +209,7 @@ export function backendOver(call: Call): Backend {
   return {
     listUnits: (text) => call('list_units', { text }),
     listPresets: () => call('list_presets', {}),
+    listRegions: () => call('list_regions', {}),
     createUnit: (unit) => call('create_unit', { unit: { ...unit } }),
     startInspection: (unit, access) => call('start_inspection', { unit, access }),
     showInspection: (inspection) => call('show_inspection', { inspection }),
@@ -220,8 +267,25 @@ export function backendOver(call: Call): Backend {
     markPhoto: (inspection, photo, marks) => call('mark_photo', { inspection, photo, marks }),
     pairPhoto: (inspection, photo, before) => call('pair_photo', { inspection, photo, before }),
     orderPhotos: (inspection, order) => call('order_photos', { inspection, order }),
-    exportPhoto: async (inspection, photo) => toJpeg(await call<string>('export_photo', { inspection, photo })),
+    exportPhoto: (inspection, photo) => call('export_photo', { inspection, photo }),
     measurePhoto: (inspection, photo, ask) => call('measure_photo', { inspection, photo, ask }),
+    showQueue: (ask) => call('show_queue', { ask: { ...ask } }),
+    countQueue: () => call('count_queue', {}),
+    listPlaces: (text) => call('list_places', { text }),
+    countPending: () => call('count_pending', {}),
+    setUnitState: (unit, state) => call('set_unit_state', { unit, state }),
+    exportBundle: (units, path) => call('export_bundle', { units, path }),
+    importBundle: (path) => call('import_bundle', { path }),
+    listSnapshots: () => call('list_snapshots', {}),
+    restoreSnapshot: (number, readable) => call('restore_snapshot', { number, readable }),
+    exportReadable: (path) => call('export_readable', { path }),
+    askSavePath: (name) => call('ask_save_path', { name }),
+    askOpenPath: () => call('ask_open_path', {}),
+    saveFile: (name, content) => call('save_file', { name, content }),
+    makeReport: (inspection, ask) => call('make_report', { inspection, ask }),
+    reportText: (inspection) => call('report_text', { inspection }),
+    makeTags: (units, paper) => call('make_tags', { units, paper }),
+    listCsv: () => call('list_csv', {}),
     loadDemo: () => call('load_demo', {}),
     removeDemo: () => call('remove_demo', {}),
   };

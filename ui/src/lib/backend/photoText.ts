@@ -9,8 +9,12 @@ export async function toText(photo: Blob): Promise<string> {
   return address.slice(address.indexOf(',') + 1);
 }
 
+/** What stands in the text that the core answers with. */
+export function toBlob(text: string, type: string): Blob {
+  return new Blob([Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))], { type });
+}
+
 /** The photo in the text that the core answers with. */
 export function toJpeg(text: string): Blob {
-  const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
-  return new Blob([bytes], { type: 'image/jpeg' });
+  return toBlob(text, 'image/jpeg');
 }

@@ -21,16 +21,18 @@ function names(view: Drawn, say: Say): Label[] {
     anchor,
     kind: 'name',
   });
+  const right = view.line_capacitor === 'selector';
+  const isTall = view.isolation === 'heater_transformer';
   const found = [
-    name('circuit-load', at.MIDDLE, at.TO_SELECTOR - 7),
+    // At what it names, not at the switch over it; over the wire to the ground switch and a tall symbol.
+    name('circuit-load', at.MIDDLE, right || isTall ? at.TO_SELECTOR - 7 : at.LOAD - 17),
     name('circuit-chassis', at.CHASSIS_RIGHT - 4, at.CHASSIS + 18, 'end'),
     name('circuit-earth', feetEnd(view), at.GROUND - 4, 'start'),
   ];
-  const middle = (at.SWITCH_TOP + at.SWITCH_BOTTOM) / 2 + 4;
+  const middle = (at.SWITCH_TOP + at.SWITCH_BOTTOM) / 2 - 4;
   if (view.switch_leg === 'both') found.push(name('circuit-switch', at.MIDDLE, middle - 6));
   else if (opens(view, 'far')) found.push(name('circuit-switch', at.FAR + 12, middle, 'start'));
   else if (opens(view, 'near')) found.push(name('circuit-switch', at.NEAR - 18, middle, 'end'));
-  const right = view.line_capacitor === 'selector';
   // Between the load and what comes under it.
   const below = view.isolation === 'isolating' ? at.TAP - 14 : at.TAP - 17;
   found.push(name('circuit-far-leg', at.FAR - 8, at.LOAD - 6, 'end'));

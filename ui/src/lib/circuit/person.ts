@@ -24,7 +24,7 @@ export function isBroken({ faults }: Pick<Drawn, 'faults'>): boolean {
 }
 
 /** Whether the hand goes into the cabinet. */
-export function reachesIn(view: Pick<Drawn, 'touched' | 'faults'>): boolean {
+function reachesIn(view: Pick<Drawn, 'touched' | 'faults'>): boolean {
   return isBroken(view) && view.touched === 'chassis';
 }
 

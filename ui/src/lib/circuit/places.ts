@@ -20,6 +20,23 @@ export const EARTH_CONTACT = 256;
 export const SOURCE = { x: 36, y: 40, r: 12 } as const;
 export const GROUND_LEFT = 10;
 
+/** One winding with a tap in front of the outlet. */
+export const WINDING = 72;
+/** Two windings that do not touch: a smaller source, its rails, the stray capacitance of either output to earth. */
+export const PRIMARY = 60;
+export const SECONDARY = 82;
+export const ISOLATED = {
+  source: { x: 34, y: 27, r: 11 },
+  hot: 35,
+  neutral: 19,
+  leftStray: 50,
+  leftPlates: 84,
+  rightStray: 38,
+  rightPlates: 225,
+} as const;
+/** What stands in front, in words between the rails. */
+export const WINDING_WORDS = 42;
+
 /** Heights, from the supply down. */
 export const EARTH_RAIL = 8;
 export const NEUTRAL_RAIL = 22;

@@ -2,6 +2,18 @@
 
 import type { CircuitView } from '../types/CircuitView';
 import type { NearPin } from '../types/NearPin';
+import {
+  bond,
+  contactNames,
+  feedBoxes,
+  feedLabels,
+  feedWires,
+  floats,
+  fromHotEnd,
+  fromNeutralEnd,
+  home,
+  homeFromEarth,
+} from './feed';
 import * as at from './places';
 import { box, type Box, type Drawn, type Label, type Point, type Wire } from './symbols';
 
@@ -17,13 +29,13 @@ export function isEarthed({ cord, faults }: Pick<Drawn, 'cord' | 'faults'>): boo
   return EARTHED.includes(cord) && !faults.includes('earth_open');
 }
 
-/** Whether both contacts are hot. */
-export function isBothHot({ feed }: Pick<Drawn, 'feed'>): boolean {
-  return feed === 'both_hot';
+/** Whether the plug itself goes in both ways round; another may still meet either contact of a transformer. */
+export function isReversible({ cord }: Pick<CircuitView, 'cord'>): boolean {
+  return cord === 'three_pin_cut' || cord.includes('reversible');
 }
 
 /** Whether hot and neutral are swapped behind the outlet. */
-export function isReversed({ faults }: Pick<Drawn, 'faults'>): boolean {
+function isReversed({ faults }: Pick<Drawn, 'faults'>): boolean {
   return faults.includes('outlet_reversed');
 }
 
@@ -58,54 +70,32 @@ function behindOutlet(view: Drawn, from: number, to: number): Point[] {
 
 /** From the source to the hot contact; only to the other loads where the current turns off there. */
 export function toHot(view: Drawn): Point[] {
-  const start: Point[] = [
-    [at.SOURCE.x + at.SOURCE.r, at.HOT_RAIL],
-    [at.FAR, at.HOT_RAIL],
-  ];
+  const start = fromHotEnd(view);
   if (view.path.includes('neutral_pull')) return [...start, [at.FAR, at.PULL]];
   return [...start, ...behindOutlet(view, at.FAR, at.NEAR)];
 }
 
 /** From the source to the neutral contact; from the other loads on where it is broken before them. */
 export function toNeutral(view: Drawn): Point[] {
-  const start: Point[] = view.faults.includes('neutral_open')
-    ? [[at.NEAR, at.PULL]]
-    : [
-        [at.SOURCE.x, at.SOURCE.y - at.SOURCE.r],
-        [at.SOURCE.x, at.NEUTRAL_RAIL],
-        [at.NEAR, at.NEUTRAL_RAIL],
-      ];
+  const start: Point[] = view.faults.includes('neutral_open') ? [[at.NEAR, at.PULL]] : fromNeutralEnd(view);
   return [...start, ...behindOutlet(view, at.NEAR, at.FAR)];
 }
 
 /** From the ground under somebody's feet back to the source. */
 export function toSource(view: Drawn, from: number): Point[] {
-  const start: Point[] = [
-    [from, at.GROUND],
-    [at.GROUND_LEFT, at.GROUND],
-  ];
-  if (isBothHot(view)) return [...start, [at.GROUND_LEFT, at.SOURCE.y], [at.SOURCE.x - at.SOURCE.r, at.SOURCE.y]];
-  return [...start, [at.GROUND_LEFT, at.EARTH_RAIL], ...bond()];
+  return [...ground(from), ...home(view)];
 }
 
-/** Where the supply's neutral is joined to earth. */
-function bond(): Point[] {
+function ground(from: number): Point[] {
   return [
-    [at.SOURCE.x, at.EARTH_RAIL],
-    [at.SOURCE.x, at.SOURCE.y - at.SOURCE.r],
+    [from, at.GROUND],
+    [at.GROUND_LEFT, at.GROUND],
   ];
 }
 
 /** From the chassis by the earth wire back to the source. */
 export function byEarthWire(view: Drawn): Point[] {
-  const up: Point[] = [...fromChassis(), [at.EARTH_CONTACT, at.EARTH_RAIL]];
-  if (!isBothHot(view)) return [...up, ...bond()];
-  return [
-    ...up,
-    [at.GROUND_LEFT, at.EARTH_RAIL],
-    [at.GROUND_LEFT, at.SOURCE.y],
-    [at.SOURCE.x - at.SOURCE.r, at.SOURCE.y],
-  ];
+  return [...fromChassis(), ...homeFromEarth(view)];
 }
 
 const CORD_BEND = at.PLUG_BOTTOM - 16;
@@ -124,12 +114,13 @@ function fromChassis(): Point[] {
 export function supplyWires(view: Drawn, feet: number): Wire[] {
   const whole = { ...view, path: [] };
   const wires: Wire[] = [
-    { part: null, points: toSource(view, feet), dashed: true },
+    { part: null, points: floats(view) ? [...ground(feet), [at.GROUND_LEFT, at.EARTH_RAIL]] : toSource(view, feet), dashed: true },
     { part: null, points: [[at.GROUND_LEFT, at.EARTH_RAIL], [at.EARTH_CONTACT, at.EARTH_RAIL], [at.EARTH_CONTACT, at.CONTACT]] },
     { part: 'hot_contact', points: toHot(whole) },
     { part: 'neutral_contact', points: toNeutral(view), over: isReversed(view) },
   ];
-  if (!isBothHot(view)) wires.push({ part: null, points: bond() });
+  if (bond(view).length > 0) wires.push({ part: null, points: bond(view) });
+  wires.push(...feedWires(view));
   if (view.faults.includes('neutral_open')) {
     const { x, y, r } = at.SOURCE;
     wires.push({
@@ -167,7 +158,7 @@ export function earthWires(view: Drawn): Wire[] {
 /** What is broken or loose in supply and earth wire. */
 export function supplyBoxes(view: Drawn): Box[] {
   const { faults } = view;
-  const boxes: Box[] = [];
+  const boxes = feedBoxes(view);
   if (faults.includes('neutral_open')) {
     boxes.push(box('break', null, at.NEAR, at.BREAK, 16, 16));
     boxes.push(box('loads', 'neutral_pull', at.LOADS, at.PULL, 70, 18));
@@ -181,11 +172,14 @@ export function supplyBoxes(view: Drawn): Box[] {
 /** The words of supply and outlet. */
 export function supplyLabels(view: Drawn, say: (id: string) => string): Label[] {
   const name = (text: string, x: number, y: number, anchor: Label['anchor']): Label => ({ text, x, y, anchor, kind: 'name' });
+  const [left, right] = contactNames(view);
   const labels = [
     name(say('circuit-supply'), at.SOURCE.x, at.SOURCE.y + at.SOURCE.r + 15, 'middle'),
-    name(say('circuit-hot'), at.FAR - 7, at.WORDS, 'end'),
-    name(say(isBothHot(view) ? 'circuit-hot' : 'circuit-neutral'), at.NEAR + 7, at.WORDS, 'start'),
+    // On its outer side runs what leads from a floating contact to earth.
+    floats(view) ? name(say(left), at.FAR + 7, at.WORDS, 'start') : name(say(left), at.FAR - 7, at.WORDS, 'end'),
+    name(say(right), at.NEAR + 7, at.WORDS, 'start'),
     name(say('circuit-earth'), at.EARTH_CONTACT + 7, at.WORDS, 'start'),
+    ...feedLabels(view, say),
   ];
   if (isReversed(view)) {
     const rows = say('circuit-wired-backwards').split(' ');

@@ -1,5 +1,6 @@
 /** What the way of the current shows, in a sentence for somebody who has never opened a radio. */
 
+import { floats, isFeedEarthed } from './feed';
 import { opens, opensWay, TIED } from './layout';
 import type { Drawn } from './symbols';
 
@@ -9,6 +10,8 @@ type Shown = Drawn & { level: string };
 export function why(view: Shown): string | null {
   const passes = new Set(view.path);
   if (view.path.length === 0 || view.level === 'breaker_trips') return null;
+  const behind = floats(view) ? behindTransformer(view) : null;
+  if (behind) return behind;
   const stray = view.faults.some((fault) => fault === 'stray_near' || fault === 'stray_far');
   if (stray && TIED.includes(view.isolation) && view.faults.includes('stray_far') && view.state.switch === 'on') return 'circuit-why-short';
   if (passes.has('stray_near') || passes.has('stray_far')) return 'circuit-why-stray';
@@ -20,6 +23,13 @@ export function why(view: Shown): string | null {
   if (passes.has('aerial_capacitor')) return 'circuit-why-aerial';
   if (passes.has('common')) return 'circuit-why-common';
   return toChassis(view, passes);
+}
+
+/** What the transformer in front decides by itself; the rest is as at an outlet. */
+function behindTransformer(view: Shown): string | null {
+  if (!isFeedEarthed(view)) return 'circuit-why-isolated';
+  if (opensWay(view)) return null;
+  return view.path[0] === 'neutral_contact' ? 'circuit-why-feed-earthed-low' : 'circuit-why-feed-earthed';
 }
 
 /** Whether a part that failed is one that the current passes. */
@@ -44,6 +54,7 @@ function toChassis(view: Shown, passes: ReadonlySet<string>): string {
     case 'line_rectified':
       return 'circuit-why-rectified';
     default:
+      if (view.feed === 'step_down_auto' && !passes.has('load')) return passes.has('neutral_contact') ? 'circuit-why-tap' : 'circuit-why-input';
       if (passes.has('neutral_pull')) return isEarthed(view) ? 'circuit-why-pulled-earthed' : 'circuit-why-pulled';
       if (!passes.has('load')) return 'circuit-why-hot';
       return view.level === 'below' ? 'circuit-why-neutral' : 'circuit-why-load';

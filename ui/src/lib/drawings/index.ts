@@ -35,6 +35,10 @@ import EarthLiftWhere from './earth_lift/where.svelte';
 import EarthWireNotOnChassis from './earth_wire/not_on_chassis.svelte';
 import EarthWireOnChassis from './earth_wire/on_chassis.svelte';
 import EarthWireWhere from './earth_wire/where.svelte';
+import FeedBothHot from './feed/both_hot.svelte';
+import FeedDirect from './feed/direct.svelte';
+import FeedIsolated from './feed/isolated.svelte';
+import FeedStepDownAuto from './feed/step_down_auto.svelte';
 import FilterCapacitorsSound from './filter_capacitors/sound.svelte';
 import FilterCapacitorsSwollenOrLeaking from './filter_capacitors/swollen_or_leaking.svelte';
 import FilterCapacitorsWhere from './filter_capacitors/where.svelte';
@@ -298,6 +302,12 @@ const DRAWINGS: Readonly<Record<string, Readonly<Record<string, Component>>>> = 
   },
   rated: {
     where: RatedWhere,
+  },
+  feed: {
+    direct: FeedDirect,
+    both_hot: FeedBothHot,
+    isolated: FeedIsolated,
+    step_down_auto: FeedStepDownAuto,
   },
 };
 

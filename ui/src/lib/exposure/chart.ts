@@ -7,6 +7,9 @@ import type { Guard } from '../types/Guard';
 import type { Zone } from '../types/Zone';
 import { type Axis, betweenDecades, decades, placeOn, writeTime } from './axes';
 
+/** Width of a printed page between its margins, and its type, px. */
+export const PRINTED = { width: 680, em: 16 } as const;
+
 /** Sizes of type on the chart, in em. */
 export const TYPE = { label: 0.8, zone: 0.72, line: 0.72 } as const;
 /** Height of a tenfold current, em. */

@@ -1,5 +1,8 @@
-import { backend } from '../backend';
-import type { Language } from '../words';
+import { backend, holdUntil } from '../backend';
+import type { Paper } from '../types/Paper';
+import type { TagPaper } from '../types/TagPaper';
+import type { RegionView } from '../types/RegionView';
+import { type Guard, type Language, speak, systemLanguage } from '../words';
 
 /** The longest name of an inspector, in letters. */
 export const LONGEST_NAME = 80;
@@ -11,8 +14,15 @@ interface Kept {
   preset: string | null;
   theme: Theme;
   author: string;
-  language: Language;
+  /** Whether a name was asked for where it is missing. */
+  askedName: boolean;
+  /** None: as the system. */
+  language: Language | null;
+  /** The part of the world, with the country that tells the core which one it is. */
+  region: Pick<RegionView, 'id' | 'country'> | null;
   welcomed: boolean;
+  paper: Paper;
+  tagPaper: TagPaper;
 }
 
 const KEY = 'settings';
@@ -20,8 +30,12 @@ const USUAL: Kept = {
   preset: null,
   theme: 'system',
   author: '',
-  language: 'en',
+  askedName: false,
+  language: null,
+  region: null,
   welcomed: false,
+  paper: 'a4',
+  tagPaper: 'label62',
 };
 
 function read(): Kept {
@@ -45,8 +59,20 @@ class Settings {
   get author(): string {
     return this.#kept.author;
   }
+  get askedName(): boolean {
+    return this.#kept.askedName;
+  }
   get language(): Language {
-    return this.#kept.language;
+    return this.#kept.language ?? systemLanguage();
+  }
+  get region(): Kept['region'] {
+    return this.#kept.region;
+  }
+  get paper(): Paper {
+    return this.#kept.paper;
+  }
+  get tagPaper(): TagPaper {
+    return this.#kept.tagPaper;
   }
   get welcomed(): boolean {
     return this.#kept.welcomed;
@@ -56,13 +82,31 @@ class Settings {
     this.#kept = { ...this.#kept, ...change };
     localStorage.setItem(KEY, JSON.stringify(this.#kept));
     this.showTheme();
-    if (change.author !== undefined || change.language !== undefined) this.tellInspector();
+    // What is on the screen, and what was asked of the core for it, is in the language before: all of it starts anew.
+    if (change.language !== undefined || change.region !== undefined) location.reload();
+    else if (change.author !== undefined) void this.tellInspector();
   }
 
-  /** Tells the core whose findings these are. It keeps the name with each finding, not by itself. */
-  tellInspector(): void {
+  /** Sets up what a new unit starts with: the supply, where the region has only one. Units that are there keep theirs. */
+  setRegion({ id, country, presets }: RegionView): void {
+    const [only, ...others] = presets;
+    const stays = presets.includes(this.preset ?? '');
+    const preset = stays ? this.preset : others.length > 0 ? null : (only ?? null);
+    const paper = id === 'north_america' ? 'letter' : 'a4';
+    this.set({ region: { id, country }, preset, paper });
+  }
+
+  /** Tells the core whose findings these are, and how to say things. It keeps the name with each finding, not by itself. */
+  tellInspector(): Promise<unknown> {
+    const locale = this.region === null ? this.language : `${this.language}-${this.region.country}`;
     // What is refused here, such as a name too long, is refused where it is written.
-    backend.setInspector(this.author.slice(0, LONGEST_NAME), this.language).catch(() => undefined);
+    return backend.setInspector(this.author.slice(0, LONGEST_NAME), locale).catch(() => undefined);
+  }
+
+  /** Has the screens speak the language that is set; what is asked of the core waits until it does too. */
+  async speak(): Promise<void> {
+    holdUntil(this.tellInspector());
+    await speak(this.language, guardOf(this.region?.id ?? null));
   }
 
   /** Puts the theme on the document: the styles know only light, dark and contrast. */
@@ -78,6 +122,12 @@ class Settings {
       query.addEventListener('change', () => this.showTheme());
     }
   }
+}
+
+/** What the core calls it in the region. */
+function guardOf(region: RegionView['id'] | null): Guard {
+  if (region === null) return null;
+  return region === 'north_america' ? 'gfci' : 'rcd';
 }
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');

@@ -4,4 +4,4 @@ import type { Message } from "./Message.js";
 /**
  * What stands in a message's placeholder.
  */
-export type Argument = { "kind": "text", "value": string } | { "kind": "message", "value": Message } | { "kind": "list", "value": Array<Message> };
+export type Argument = { "kind": "text", "value": string } | { "kind": "figure", "value": string } | { "kind": "count", "value": number } | { "kind": "message", "value": Message } | { "kind": "list", "value": Array<Message> };

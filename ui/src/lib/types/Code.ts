@@ -3,4 +3,4 @@
 /**
  * The kinds of trouble a shell tells apart.
  */
-export type Code = "bad_input" | "not_found" | "newer_file" | "not_our_file" | "storage";
+export type Code = "bad_input" | "not_found" | "newer_file" | "not_our_file" | "damaged" | "storage";

@@ -15,6 +15,6 @@ code: Code,
  */
 message: Message, 
 /**
- * The dotted path of the field.
+ * The dotted path of the field; a long one is cut.
  */
 field: string | null, };

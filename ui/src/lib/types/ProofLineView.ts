@@ -73,4 +73,8 @@ mark: ProofMark,
 /**
  * The same in words.
  */
-mark_says: string, };
+mark_says: string, 
+/**
+ * The line that has to be shown before it; nothing where its turn has come.
+ */
+waits_for: ProofLine | null, };

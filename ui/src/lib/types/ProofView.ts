@@ -11,6 +11,10 @@ export type ProofView = {
  */
 cautions: Array<string>, 
 /**
+ * The steps of the stack that is proven, by name; none where none was chosen.
+ */
+chosen: Array<string>, 
+/**
  * The lines.
  */
 lines: Array<ProofLineView>, 

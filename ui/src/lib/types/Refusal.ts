@@ -3,4 +3,4 @@
 /**
  * Why a modification is not offered.
  */
-export type Refusal = "no_line_side" | "already" | "not_there" | "held_in_use" | "line_on_earth" | "network_ordinary" | "loses_earth" | "sees_nothing";
+export type Refusal = "no_line_side" | "already" | "not_there" | "held_in_use" | "line_on_earth" | "network_ordinary" | "loses_earth" | "sees_nothing" | "goes_in_both_ways";

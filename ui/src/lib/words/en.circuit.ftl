@@ -13,6 +13,17 @@ circuit-earth = earth
 # Two words: they stand one under the other.
 circuit-wired-backwards = wired backwards
 circuit-other-loads = other loads
+# In front of the outlet: a transformer with two windings, or one winding with a tap.
+circuit-two-windings = two windings
+circuit-one-winding = one winding
+# The contacts behind it: on nothing but stray capacitance, on the input or on the tap.
+circuit-floats = floats
+circuit-input = input
+circuit-tap = tap
+circuit-stray = stray
+circuit-earthed = earthed
+# A fault: an output that is joined to earth.
+circuit-to-earth = to earth
 circuit-switch = switch
 circuit-ground-switch = ground switch
 # The letter of the class, in a box.
@@ -67,6 +78,7 @@ circuit-for-faults =
 ## Turning and breaking
 
 circuit-turn-plug = Turn the plug round
+circuit-turn-contacts = Let the plug meet the contacts the other way round
 circuit-turn-switch = Turn the switch over
 circuit-turn-selector = Turn the ground switch over
 # $way is first or second.
@@ -74,6 +86,12 @@ circuit-plug-now =
     { $way ->
         [first] Plug: 1st way
        *[second] Plug: 2nd way
+    }
+# $way is first or second; the plug goes in one way only, but behind a transformer no contact is the neutral.
+circuit-contacts-now =
+    { $way ->
+        [first] Contacts: 1st way
+       *[second] Contacts: 2nd way
     }
 # $way is on or off.
 circuit-switch-now =
@@ -109,6 +127,9 @@ circuit-legend-earth = The line is the way of the current by the earth wire, pas
 circuit-legend-trips = The line is the way of the current by the earth wire until the breaker trips. Until then the metal is live, and whoever touches it is in the circuit too: the dashed line.
 circuit-legend-none = No way is drawn: nobody is in the circuit in this position.
 circuit-legend-tape = The pins are alike: B is the one that was marked with tape.
+circuit-legend-contacts = The plug goes in one way only. But no contact of this outlet is the neutral, so either may come to stand at the higher voltage.
+circuit-legend-isolated = In front stands an isolating transformer: two windings that do not touch. Only stray capacitance, drawn dotted, leads back to it from earth.
+circuit-legend-auto = In front stands an autotransformer: one winding with a tap. Nothing in it isolates, and both contacts are live against earth.
 circuit-legend-y = Y is a class-Y capacitor.
 
 ## Why it flows the way it does. The chassis is the metal frame; the common is what the circuit counts its volts from.
@@ -129,4 +150,9 @@ circuit-why-pulled-earthed = The neutral is broken in the supply. The current of
 circuit-why-pulled = The neutral is broken in the supply. Other loads pull what is behind the break up to hot, and the metal with it.
 circuit-why-hot = Hot is on the leg that the chassis, the metal frame, is joined to. Nothing stands between the outlet and the hand.
 circuit-why-neutral = The chassis, the metal frame, is joined to the leg that is on neutral. Neutral is close to earth, so only a trace flows.
+circuit-why-isolated = No wire leads back to the transformer in front. Only the stray capacitance of its windings does, so little gets through.
+circuit-why-feed-earthed = One output of the transformer in front is joined to earth. So the other one is as live as hot is at an outlet, and its isolation is gone.
+circuit-why-feed-earthed-low = The chassis, the metal frame, is on the output that is joined to earth, so only a trace flows. The other way round it is live.
+circuit-why-input = The chassis, the metal frame, is on the contact that is joined to the input of the step-down transformer. It is at all of that voltage against earth.
+circuit-why-tap = The chassis, the metal frame, is on the tap of the step-down transformer. The tap is not on earth: it is live with the rest of the winding.
 circuit-why-load = The chassis is cut off from neutral, and hot comes to it from the other leg, through what is between the two.

@@ -85,6 +85,7 @@ question-read-how = How do you know it?
 question-understood = Taken as { $value }
 question-figure-empty = Enter a value.
 question-figure-unreadable = Not readable as a value. Write it as 47n, 0.05 MFD, 220k or 1M.
+question-figure-ambiguous = Not clear: 1,000 is one thousand to one reader and one to another. Write 1000, or 1.0.
 question-figure-prefix_missing = Add p, n or u, as in 0.047u.
 question-count-wrong = Enter a whole number.
 question-tubes-empty = Enter at least one type.
@@ -254,6 +255,8 @@ verdict-current = through the body
 verdict-now = What may be done now
 verdict-next = Next step
 verdict-possible = What else it may be
+verdict-closer = Look closer
+verdict-doing = What can be done
 verdict-cautions = Cautions
 verdict-conflicts = Findings that disagree
 verdict-again = Look again
@@ -266,12 +269,14 @@ grid-title = Position by position
 grid-caption = What whoever touches the metal would get. Tap a figure.
 grid-arrangement = The arrangement shown
 grid-quoted = the verdict quotes this one
-chart-see = What such a current does, and how soon a GFCI or RCD cuts it off
+chart-see = What such a current does, and how soon { -a-guard } cuts it off
 chart-title = Current and time
-# At the head of the printed chart. $feed is direct or both_hot.
+# At the head of the printed chart. $feed is what the outlet is fed by.
 paper-supply =
     { $feed ->
         [both_hot] Supply: { $volts } V, { $hertz } Hz, up to { $most } V, both contacts hot
+        [isolated] Supply: { $volts } V, { $hertz } Hz, up to { $most } V, behind an isolating transformer
+        [step_down_auto] Supply: { $volts } V, { $hertz } Hz, up to { $most } V, behind a step-down transformer
        *[other] Supply: { $volts } V, { $hertz } Hz, up to { $most } V
     }
 paper-date = Printed { $date }
@@ -298,6 +303,10 @@ verdict-new-inspection = Inspect it once more
 ## Settings
 
 settings-title = Settings
+settings-region = Region
+settings-region-why = Sets up the supply that a new unit starts with, the paper, and what protection is called. Units that are there stay as they are.
+settings-region-none = Not said
+settings-region-facts = What is usual there
 settings-supply = Usual supply
 settings-theme = Colours
 theme-system = As the system
@@ -306,11 +315,25 @@ theme-dark = Dark
 theme-contrast = High contrast
 settings-language = Language
 language-en = English
-settings-language-why = More languages are not written yet.
+language-de = Deutsch
 settings-author = Your name
 settings-author-why = Stands beside what you find from now on.
 settings-demo = Demonstration
 settings-first = Show the introduction
+
+## Licences
+
+licences-title = Licences
+licences-note = Of this app, and of what others made that is in it.
+licences-own = You may use, change and pass on this app under either of these two licences, as you choose.
+licences-others = What others made
+licences-others-what = There are { $count } packages of others in this app. Each is used under the licence that it stands below.
+licences-source = Their source code can be had by name and version: of Rust packages at crates.io, of those for the screens at npmjs.com.
+licences-count =
+    { $count ->
+        [one] 1 package
+       *[other] { $count } packages
+    }
 
 ## First run: three screens
 
