@@ -7,13 +7,16 @@
 use std::collections::BTreeSet;
 use std::hint::black_box;
 use std::process::ExitCode;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use coldchassis_core::heaters::{Tube, catalogue, read_label, study, suggest};
+use coldchassis_figures::{At, Row, Unit};
+use coldchassis_tests::pace::best_of_five;
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
+const BENCH: &str = "Tubes";
 const SEED: u64 = 20_260_301;
 /// The longest that a look-up, or the offers for what was typed so far, may take.
 const LOOK_UP: Duration = Duration::from_millis(1);
@@ -56,32 +59,16 @@ fn timed<T: std::fmt::Debug>(
     bound: Option<Duration>,
     run: impl Fn(&T),
 ) -> bool {
-    let best = |input: &T| {
-        let runs = (0..5).map(|_| {
-            let start = Instant::now();
-            run(input);
-            start.elapsed()
-        });
-        runs.min().unwrap_or_default()
-    };
-    let mut times: Vec<(Duration, &T)> = inputs.iter().map(|input| (best(input), input)).collect();
+    let mut times: Vec<(Duration, &T)> =
+        inputs.iter().map(|input| (best_of_five(|| run(input)), input)).collect();
     times.sort_by_key(|(time, _)| *time);
-    let at = |share: f64| times[((times.len() - 1) as f64 * share) as usize].0;
-    let micros = |time: Duration| time.as_secs_f64() * 1e6;
-    let (slowest, which) = times[times.len() - 1];
-    let allowed =
-        bound.map_or("no bound".to_owned(), |bound| format!("bound {:.0} µs", micros(bound)));
-    let shown: String = format!("{which:?}").chars().take(60).collect();
-    let is_within = bound.is_none_or(|bound| slowest <= bound);
-    let over = if is_within { "" } else { " OVER" };
-    println!(
-        "{name}, {} inputs: median {:.1} µs, p99 {:.1} µs, most {:.1} µs ({allowed}{over}; {shown})",
-        times.len(),
-        micros(at(0.5)),
-        micros(at(0.99)),
-        micros(slowest),
-    );
-    is_within
+    let which = times.last().map(|(_, input)| format!("{input:?}")).unwrap_or_default();
+    let shown: String = which.chars().take(40).collect();
+    let times: Vec<Duration> = times.into_iter().map(|(time, _)| time).collect();
+    let row = Row::times(BENCH, name, Unit::Micros, &times);
+    let row = row.note(format!("each the best of five; most: `{shown}`"));
+    let bounded = |bound| row.clone().at_most(At::Most, Unit::Micros.of(bound), 4);
+    bound.map_or_else(|| row.clone(), bounded).tell()
 }
 
 /// What may stand in the field: every beginning of every name, mistakes, and what is no type at all.

@@ -8,28 +8,29 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
 use coldchassis_core::photo::{Files, ingest};
+use coldchassis_figures::{At, Row, Unit};
 use coldchassis_tests::pictures::{file, scene, with_notes};
 use image::ImageFormat;
 
+const BENCH: &str = "Photos";
 const RUNS: usize = 15;
+/// How a picture was held, by its orientation in EXIF.
+const HELD: [(u16, &str); 2] = [(1, "upright"), (6, "sideways")];
 
 fn main() {
     let folder = tempfile::tempdir().expect("a temporary folder");
-    let sources = [1, 6].map(|orientation| {
-        let path = folder.path().join(format!("camera-{orientation}.jpg"));
+    for (orientation, held) in HELD {
+        let source = folder.path().join(format!("camera-{orientation}.jpg"));
         let jpeg = file(&scene(4000, 3000, 1), ImageFormat::Jpeg);
-        std::fs::write(&path, with_notes(&jpeg, orientation)).expect("it can be written");
-        println!("orientation {orientation}: 4000 × 3000, {} kB", jpeg.len() / 1000);
-        path
-    });
-    for source in &sources {
-        inside(source, folder.path());
-        beside(source, folder.path());
+        std::fs::write(&source, with_notes(&jpeg, orientation)).expect("it can be written");
+        let size = format!("4000 × 3000, {} kB", jpeg.len() / 1000);
+        inside(&source, folder.path(), held, &size);
+        beside(&source, folder.path(), held);
     }
 }
 
 /// Where the time goes, in this process.
-fn inside(source: &Path, folder: &Path) {
+fn inside(source: &Path, folder: &Path, held: &str, size: &str) {
     let bytes = std::fs::read(source).expect("the picture");
     let files = Files::of(folder.join("inside"));
     let (mut taking, mut writing) = (Vec::new(), Vec::new());
@@ -42,15 +43,13 @@ fn inside(source: &Path, folder: &Path) {
         files.put(&photo).expect("it can be written");
         writing.push(start.elapsed());
     }
-    println!(
-        "  in this process: taken in {:.0} ms, written {:.0} ms (medians of {RUNS})",
-        median(&mut taking),
-        median(&mut writing)
-    );
+    let taking = Row::times(BENCH, format!("taken in, held {held}"), Unit::Millis, &taking);
+    taking.note(size).tell();
+    Row::times(BENCH, format!("written, held {held}"), Unit::Millis, &writing).tell();
 }
 
 /// Whole processes by turns, so that whatever else the machine does falls on both.
-fn beside(source: &Path, folder: &Path) {
+fn beside(source: &Path, folder: &Path, held: &str) {
     let (mut ours, mut others) = (Vec::new(), Vec::new());
     for run in 0..RUNS {
         let to = folder.join(format!("ours-{run}"));
@@ -58,17 +57,17 @@ fn beside(source: &Path, folder: &Path) {
         let large = vips(source, folder, 2048);
         let small = vips(source, folder, 320);
         let (Some(large), Some(small)) = (large, small) else {
-            println!("  no vipsthumbnail here: nothing to compare with");
+            println!("no vipsthumbnail here: nothing to compare with");
             return;
         };
         others.push(large + small);
         std::fs::remove_dir_all(&to).expect("it can be removed");
     }
-    let (ours, others) = (median(&mut ours), median(&mut others));
-    println!(
-        "  whole processes, medians of {RUNS}: {ours:.0} ms against {others:.0} ms, ratio {:.2}",
-        ours / others
-    );
+    let others = Row::times(BENCH, "the other", Unit::Millis, &others);
+    let theirs = others.at(At::Median).expect("some runs");
+    let name = format!("stored, whole process, held {held}");
+    let row = Row::times(BENCH, name, Unit::Millis, &ours).beside("vipsthumbnail twice", theirs);
+    row.at_most(At::Ratio, 0.5, 3).tell();
 }
 
 fn vips(source: &Path, folder: &Path, side: u32) -> Option<Duration> {
@@ -85,9 +84,4 @@ fn timed(command: &mut Command) -> Duration {
     let took = start.elapsed();
     assert!(status.success(), "{command:?}");
     took
-}
-
-fn median(times: &mut [Duration]) -> f64 {
-    times.sort();
-    times[times.len() / 2].as_secs_f64() * 1e3
 }

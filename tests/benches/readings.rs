@@ -12,31 +12,30 @@ use coldchassis_core::arrangement::{
     Arrangement, DirectParts, ReadingId, Values, all, reading_range,
 };
 use coldchassis_core::inspection::{Findings, possible, read_findings};
+use coldchassis_figures::{At, Row, Unit};
 use coldchassis_tests::pace::best_of_five;
 use serde_json::json;
 
+const BENCH: &str = "Meter readings";
 /// The longest that all readings of one arrangement may take.
 const ALL_READINGS: Duration = Duration::from_micros(20);
 
 fn main() -> ExitCode {
     let parts = DirectParts::sound(&Values::default());
-    let mut slowest: Vec<Duration> =
+    let times: Vec<Duration> =
         all().iter().map(|arrangement| best_of_five(|| predict(arrangement, &parts))).collect();
-    slowest.sort_unstable();
-    let most = slowest.last().copied().unwrap_or_default();
-    println!(
-        "12 readings: median {:?}, slowest of {} {most:?} ({ALL_READINGS:?})",
-        slowest[slowest.len() / 2],
-        slowest.len()
-    );
+    let row = Row::times(BENCH, "all 12 of each arrangement", Unit::Micros, &times);
+    let row = row.note("each the best of five");
+    let is_within = row.at_most(At::Most, Unit::Micros.of(ALL_READINGS), 5).tell();
     let findings = findings();
     // What depends on no reading is worked out once; that is not what is measured.
     black_box(possible(&findings));
     let weighed = best_of_five(|| {
         black_box(possible(&findings));
     });
-    println!("12 readings weighed: {weighed:?}");
-    if most <= ALL_READINGS { ExitCode::SUCCESS } else { ExitCode::FAILURE }
+    let weighed = Row::times(BENCH, "12 weighed", Unit::Micros, &[weighed]);
+    weighed.note("the best of five").tell();
+    if is_within { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }
 
 fn predict(arrangement: &Arrangement, parts: &DirectParts) {

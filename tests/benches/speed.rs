@@ -1,6 +1,7 @@
 //! How fast the core is, and how that compares with an outside solver on the same circuits in the same run.
 //!
-//! Prints; judges nothing. One core, release build: `make bench`.
+//! Prints each figure beside its bound; judges nothing, for what else the machine does counts. One core, release build:
+//! `make bench`.
 
 use std::hint::black_box;
 use std::time::{Duration, Instant};
@@ -13,11 +14,14 @@ use coldchassis_core::inspection::{
 };
 use coldchassis_core::simulation::{ACCESS, Inspector, KINDS, Slips, unit_of_kind};
 use coldchassis_core::supply::Supply;
+use coldchassis_figures::{At, Row, Unit};
+use coldchassis_tests::pace::best_of_five;
 use coldchassis_tests::spice::{random_cases, thevenin_batch};
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
+const BENCH: &str = "Verdicts";
 const SEED: u64 = 20_260_301;
 
 fn main() {
@@ -31,31 +35,24 @@ fn main() {
     outside();
 }
 
-fn micros(time: Duration) -> f64 {
-    time.as_secs_f64() * 1e6
-}
-
 /// The full table of every arrangement, each computed on its own.
 fn tables(supply: &Supply) {
     let values = Values::default();
-    let timed = |arrangement: &Arrangement| {
-        let runs = (0..5).map(|_| {
-            let start = Instant::now();
-            black_box(table(black_box(arrangement), supply, supply.volts, &values));
-            start.elapsed()
-        });
-        runs.min().unwrap_or_default()
-    };
     let start = Instant::now();
     for arrangement in all() {
         black_box(table(black_box(arrangement), supply, supply.volts, &values));
     }
-    let cold = start.elapsed();
-    let (slowest, which) =
-        all().iter().map(|a| (timed(a), a)).max_by_key(|(time, _)| *time).expect("there are some");
-    let rows = table(which, supply, supply.volts, &values).rows.len();
-    println!("all {} tables, each anew: {:.1} ms", all().len(), micros(cold) / 1e3);
-    println!("slowest table: {:.1} µs ({rows} rows; best of 5; {which:?})", micros(slowest));
+    let cold = Unit::Millis.of(start.elapsed());
+    let name = format!("all {} tables, each anew", all().len());
+    Row::one(BENCH, name, Unit::Millis, cold).at_most(At::Median, 150.0, 2).tell();
+    let timed = |arrangement: &Arrangement| {
+        best_of_five(|| {
+            black_box(table(black_box(arrangement), supply, supply.volts, &values));
+        })
+    };
+    let times: Vec<Duration> = all().iter().map(timed).collect();
+    let row = Row::times(BENCH, "table of each arrangement", Unit::Micros, &times);
+    row.note("each the best of five").at_most(At::Most, 80.0, 2).tell();
 }
 
 /// One change to a random inspection, to the new verdict.
@@ -75,7 +72,8 @@ fn changes() {
         }
     }
     for (kind, times) in times {
-        print_times(&format!("changed {kind} to verdict"), times);
+        let row = Row::times(BENCH, format!("changed {kind} to verdict"), Unit::Millis, &times);
+        row.at_most(At::P99, 10.0, 2).tell();
     }
 }
 
@@ -117,12 +115,19 @@ fn guided() {
         }
         let ids: Vec<&str> = access.iter().map(|access| access.id()).collect();
         all.extend(times.clone());
-        print_times(&format!("next question and verdict, {}", ids.join("+")), times);
+        tell_turns(&ids.join("+"), &times);
     }
     for (what, times) in after {
-        print_times(&format!("next question and verdict, after {what}"), times);
+        tell_turns(&format!("after {what}"), &times);
     }
-    print_times("next question and verdict, all of these", all);
+    tell_turns("all of these", &all);
+}
+
+fn tell_turns(which: &str, times: &[Duration]) {
+    let name = format!("next question and verdict, {which}");
+    let row = Row::times(BENCH, name, Unit::Millis, times);
+    let bounded = |row: Row| row.at_most(At::P99, 5.0, 6);
+    if row.at(At::P99).is_some() { bounded(row) } else { row }.tell();
 }
 
 /// The turn with the most to choose from, after the kind is told; each the best of 30, so that other work on the
@@ -142,20 +147,11 @@ fn first_turns() {
             runs.min().unwrap_or_default()
         });
         let ids: Vec<&str> = access.iter().map(|access| access.id()).collect();
-        print_times(&format!("first turn at its best, {}", ids.join("+")), turns.collect());
+        let name = format!("first turn, {}", ids.join("+"));
+        let turns: Vec<Duration> = turns.collect();
+        let row = Row::times(BENCH, name, Unit::Millis, &turns);
+        row.note("each the best of thirty").at_most(At::Most, 5.0, 6).tell();
     }
-}
-
-fn print_times(of: &str, mut times: Vec<Duration>) {
-    times.sort();
-    let at = |share: f64| micros(times[((times.len() - 1) as f64 * share) as usize]) / 1e3;
-    println!(
-        "{of}, {} turns: median {:.2} ms, p99 {:.2} ms, most {:.2} ms",
-        times.len(),
-        at(0.5),
-        at(0.99),
-        at(1.0)
-    );
 }
 
 fn change(findings: &mut Findings, kind: &str, rng: &mut ChaCha8Rng) {
@@ -219,17 +215,15 @@ fn outside() {
         .map(|case| read_exposure(case.exposure.clone()).expect("a random case is a valid file"))
         .collect();
     let start = Instant::now();
-    let mut rows = 0;
+    let mut rows = 0_u32;
     for file in &files {
-        rows += table(&file.arrangement, &file.supply, file.supply.volts, &file.values).rows.len();
+        let table = table(&file.arrangement, &file.supply, file.supply.volts, &file.values);
+        rows += table.rows.len() as u32;
     }
     let ours = start.elapsed();
-    let per_row = micros(ours) / rows as f64;
-    let per_case = micros(theirs) / cases.len() as f64;
-    println!(
-        "ngspice, whole process: {per_case:.0} µs for each of {} Thévenin equivalents; here {per_row:.2} µs \
-         for each of {rows} rows with body and outcome; ratio {:.0}",
-        cases.len(),
-        per_case / per_row
-    );
+    let per_row = Unit::Micros.of(ours) / f64::from(rows);
+    let per_case = Unit::Micros.of(theirs) / cases.len() as f64;
+    let name = format!("a row with body and outcome, of {rows}");
+    let row = Row::one(BENCH, name, Unit::Micros, per_row);
+    row.beside("ngspice, whole process, a Thévenin equivalent", per_case).tell();
 }

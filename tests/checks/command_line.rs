@@ -14,6 +14,8 @@ mod accepted;
 mod arrangement_files;
 #[path = "command_line/findings_files.rs"]
 mod findings_files;
+#[path = "command_line/german.rs"]
+mod german;
 #[path = "command_line/heaters.rs"]
 mod heaters;
 #[path = "command_line/odd_bytes.rs"]

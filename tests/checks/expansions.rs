@@ -5,6 +5,7 @@ use coldchassis_core::arrangement::{
     Selector, Switch, SwitchLeg,
 };
 use coldchassis_core::body::{ChargeLimit, Curve, Zone};
+use coldchassis_core::figure::Source;
 use coldchassis_core::hazard::{Class, Severity, Signal};
 use coldchassis_core::heaters::{Reading, TubeRole, sources};
 use coldchassis_core::inspection::{
@@ -15,7 +16,8 @@ use coldchassis_core::photo::Hint;
 use coldchassis_core::remedy::{
     Blind, Device, Modification, PartKind, ProofLine, ProofMark, Refusal, Who,
 };
-use coldchassis_core::supply::{Feed, PRESETS};
+use coldchassis_core::store::WorkState;
+use coldchassis_core::supply::{Feed, PRESETS, Region, WireCode};
 use coldchassis_core::workbench::CellLevel;
 
 /// A pattern, the ids it becomes, and the variables that whoever says such a message provides.
@@ -51,12 +53,14 @@ pub fn expansions() -> Vec<Expansion> {
         cautions(),
         factors(),
         lists(),
+        help(),
         heaters(),
         readings(),
         bench_tests(),
         chart(),
         photos(),
         repairs(),
+        queue(),
     ]
     .into_iter()
     .flatten()
@@ -80,7 +84,9 @@ fn repairs() -> Vec<Expansion> {
         of("proof-{}-caution", ProofLine::IDS),
         of("proof-who-{}", Who::IDS),
         of("proof-mark-{}", ProofMark::IDS),
-        of("source-{}", &["appliance_testing", "ul_101", "typical_values"]),
+        of("report-basis-{}", Basis::IDS),
+        of("source-{}", &["appliance_testing", "ul_101", "typical_values", "class_y_limit"]),
+        of("figure-source-{}", &Source::ALL.map(Source::id)),
         of("source-mark-{}", &["verified", "memory", "common", "computed", "assumption"]),
     ]
 }
@@ -89,6 +95,11 @@ fn repairs() -> Vec<Expansion> {
 fn photos() -> Vec<Expansion> {
     let hints: Vec<&str> = Hint::ALL.iter().map(|hint| hint.id()).collect();
     vec![of("photo-hint-{}", &hints)]
+}
+
+/// How far the work on a unit has come.
+fn queue() -> Vec<Expansion> {
+    vec![of("work-{}", WorkState::IDS)]
 }
 
 /// The orders of asking that are simulated.
@@ -115,11 +126,60 @@ fn questions() -> Vec<Expansion> {
     ]
 }
 
+/// The commands and options of the command line.
+fn help() -> Vec<Expansion> {
+    let own = [
+        "assess-file",
+        "remedies-file",
+        "exposure-file",
+        "readings-file",
+        "exposure-skin",
+        "exposure-percentile",
+        "exposure-path",
+        "heaters-types",
+        "heaters-volts",
+        "heaters-hertz",
+        "simulate-units",
+        "simulate-seed",
+        "inspect-record",
+        "inspect-supply",
+        "inspect-access",
+        "inspect-name",
+        "list-record",
+    ];
+    let own = own.map(|one| format!("help-{one}")).to_vec();
+    vec![
+        of(
+            "help-{}",
+            &[
+                "coldchassis",
+                "assess",
+                "exposure",
+                "readings",
+                "remedies",
+                "heaters",
+                "simulate",
+                "demo",
+                "inspect",
+                "list",
+                "help",
+            ],
+        ),
+        of("help-any-{}", &["lang", "json", "help", "version"]),
+        Expansion { pattern: "help-{}-{}", ids: own, variables: &[] },
+    ]
+}
+
 /// What the terminal and the lists fill in.
 fn lists() -> Vec<Expansion> {
     let presets: Vec<&str> = PRESETS.iter().map(|preset| preset.id).collect();
     vec![
         of("preset-{}", &presets),
+        pairs("region-{}-{}", &["name", "plugs", "protection"], Region::IDS),
+        pairs("wire-{}-{}", &["line", "neutral", "earth"], WireCode::IDS),
+        of("wire-line-{}", WireCode::IDS),
+        of("wire-neutral-{}", WireCode::IDS),
+        of("wire-earth-{}", WireCode::IDS),
         of("exposure-{}", &["first", "second"]),
         of("exposure-selector-{}", &["near", "far"]),
         of("state-switch-{}", &["on", "off"]),

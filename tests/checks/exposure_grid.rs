@@ -146,7 +146,13 @@ fn point_agrees(point: &ChartPoint, printed: &ExposureView, isolation: Isolation
     let rows: Vec<&RowView> = point.cases.iter().map(|case| row_of(printed, case)).collect();
     for row in &rows {
         assert_eq!(row.outcome, "touch", "{:?} {:?}", row.state, row.faults);
-        assert_eq!(milliamperes(row.touch_ma), point.figure, "{:?} {:?}", row.state, row.faults);
+        assert_eq!(
+            Words::of("en").write(&milliamperes(row.touch_ma)),
+            point.figure,
+            "{:?} {:?}",
+            row.state,
+            row.faults
+        );
         assert_eq!(zone(row.touch_ma, LONG_TOUCH_S.value), point.zone);
     }
     let largest = rows.iter().map(|row| row.touch_ma).fold(0.0, f64::max);

@@ -86,7 +86,7 @@ impl<'ast> Visit<'ast> for Found {
         let mut names = BTreeSet::new();
         let mut call = outermost;
         let root = loop {
-            if !["text", "message", "list"].iter().any(|name| call.method == *name) {
+            if !["text", "message", "list", "count"].iter().any(|name| call.method == *name) {
                 return visit::visit_expr_method_call(self, outermost);
             }
             names.extend(call.args.first().and_then(literal));

@@ -100,7 +100,7 @@ fn wrong_message(message: &Message, english: &English, said: &mut BTreeSet<Strin
     }
     for (_, argument) in &message.arguments {
         let inner: &[Message] = match argument {
-            Argument::Text(_) => &[],
+            Argument::Text(_) | Argument::Figure(_) | Argument::Count(_) => &[],
             Argument::Message(message) => std::slice::from_ref(message),
             Argument::List(messages) => messages,
         };

@@ -10,11 +10,12 @@ use std::path::{Path, PathBuf};
 use coldchassis_core::inspection::{Access, Question, ReadingId, ValueId};
 use coldchassis_core::words::{Argument, Message};
 use coldchassis_core::workbench::{
-    AnswerView, AssessView, ChargeView, ChartView, CircuitView, Code, Entry, ExposureView,
-    FeedsView, FindingView, GridView, HeaterView, InspectionView, InsulationView, LikelyView,
-    MeasureView, NewUnit, PresetView, Problem, ProofView, QuestionView, ReadingsView,
-    RemediesFigures, RemediesView, RepairView, RestsOnView, RowView, StateView, Tag, TouchTestView,
-    TubeHit, TubeRead, UnitView, WorstStateView,
+    AnswerView, AssessView, BundleView, ChargeView, ChartView, CircuitView, Code, DocumentView,
+    Entry, ExposureView, FeedsView, FindingView, GridView, HeaterView, ImportView, InspectionView,
+    InsulationView, LikelyView, MeasureView, NewUnit, PresetView, Problem, ProofView, QuestionView,
+    QueueAsk, QueueCounts, QueueLine, QueueView, ReadingsView, RecoveredView, RegionView,
+    RemediesFigures, RemediesView, RepairView, ReportAsk, RestsOnView, RowView, SnapshotView,
+    StateView, Tag, TagPaper, TouchTestView, TubeHit, TubeRead, UnitView, WorstStateView,
 };
 use syn::visit::{self, Visit};
 use ts_rs::{Config, TS};
@@ -55,6 +56,7 @@ fn generate(folder: &Path) {
         InspectionView,
         LikelyView,
         PresetView,
+        RegionView,
         QuestionView,
         ChargeView,
         InsulationView,
@@ -68,6 +70,17 @@ fn generate(folder: &Path) {
         CircuitView,
         MeasureView,
         ReadingsView,
+        QueueAsk,
+        QueueView,
+        QueueLine,
+        QueueCounts,
+        BundleView,
+        DocumentView,
+        ReportAsk,
+        TagPaper,
+        ImportView,
+        SnapshotView,
+        RecoveredView,
         TouchTestView,
         RestsOnView,
         RowView,

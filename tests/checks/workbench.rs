@@ -16,10 +16,16 @@ mod files;
 mod heaters;
 #[path = "workbench/inspecting.rs"]
 mod inspecting;
+#[path = "workbench/keeping.rs"]
+mod keeping;
+#[path = "workbench/no_room.rs"]
+mod no_room;
 #[path = "workbench/pace.rs"]
 mod pace;
 #[path = "workbench/permission.rs"]
 mod permission;
+#[path = "workbench/records.rs"]
+mod records;
 #[path = "workbench/refusals.rs"]
 mod refusals;
 #[path = "workbench/repairs.rs"]

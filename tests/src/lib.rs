@@ -4,6 +4,9 @@ pub mod spice;
 
 pub mod bridge;
 pub mod camera;
+pub mod killing;
+pub mod licences;
 pub mod pace;
 pub mod pictures;
 pub mod seeds;
+pub mod shop;

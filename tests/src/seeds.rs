@@ -5,6 +5,11 @@ pub fn asked(variable: &str, usual: u64) -> u64 {
     std::env::var(variable).ok().and_then(|text| text.parse().ok()).unwrap_or(usual)
 }
 
+/// Adds what one thread summed up to what others did.
+pub fn add<const COUNT: usize>(sums: &mut [f64; COUNT], more: [f64; COUNT]) {
+    sums.iter_mut().zip(more).for_each(|(sum, more)| *sum += more);
+}
+
 /// Runs `each` for every seed below `count` and adds up what the threads counted.
 ///
 /// # Panics

@@ -64,6 +64,8 @@ pub fn command(folder: &Path, arguments: &[&str]) -> Command {
         .args(arguments)
         .current_dir(folder)
         .env("LANG", "en")
+        .env_remove("LC_ALL")
+        .env_remove("LC_MESSAGES")
         .env_remove("COLDCHASSIS_INSPECTOR")
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())

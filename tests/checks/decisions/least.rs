@@ -5,16 +5,9 @@ use coldchassis_core::simulation::{
     ACCESS, Inspector, KINDS, Slips, inspect, least_seconds, unit_of_kind,
 };
 use coldchassis_core::supply::Supply;
-use coldchassis_tests::seeds::{asked, on_all_threads};
+use coldchassis_tests::seeds::{add, asked, on_all_threads};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
-
-#[derive(Default)]
-struct Sums {
-    least: f64,
-    engine: f64,
-    bank: f64,
-}
 
 /// 2 of each kind in one run of all checks; `COLDCHASSIS_LEAST` sets another number.
 #[test]
@@ -23,7 +16,7 @@ fn no_order_takes_less_than_whoever_knew_beforehand() {
     for access in ACCESS.iter().take(2) {
         let mut findings = Findings::new(Supply::new(120.0, 60.0));
         findings.access = access.iter().copied().collect();
-        let each = |sums: &mut Sums, place: u64| {
+        let each = |sums: &mut [f64; 3], place: u64| {
             let kind = KINDS[place as usize % KINDS.len()];
             let seed = 1_000_003 + place / KINDS.len() as u64;
             let mut findings = findings.clone();
@@ -37,26 +30,20 @@ fn no_order_takes_less_than_whoever_knew_beforehand() {
                 assert!(run.seconds >= least, "{kind} {seed}: {} s, {least} s", run.seconds);
                 run.seconds
             });
-            sums.least += least;
-            sums.engine += engine;
-            sums.bank += bank;
+            add(sums, [least, engine, bank]);
         };
         let count = units * KINDS.len() as u64;
-        let sums = on_all_threads(count, each, |sums: &mut Sums, more| {
-            sums.least += more.least;
-            sums.engine += more.engine;
-            sums.bank += more.bank;
-        });
+        let [least, engine, bank] = on_all_threads(count, each, add);
         let count = count as f64;
         println!(
             "access {}: least {:.1} s, engine {:.1} s, bank {:.1} s; to bank: least {:.3}, engine {:.3}",
             access.len(),
-            sums.least / count,
-            sums.engine / count,
-            sums.bank / count,
-            sums.least / sums.bank,
-            sums.engine / sums.bank
+            least / count,
+            engine / count,
+            bank / count,
+            least / bank,
+            engine / bank
         );
-        assert!(sums.least > 0.0);
+        assert!(least > 0.0);
     }
 }

@@ -5,7 +5,7 @@ use coldchassis_core::inspection::{
 };
 use coldchassis_core::simulation::KINDS;
 use coldchassis_core::supply::Supply;
-use coldchassis_tests::seeds::{asked, on_all_threads};
+use coldchassis_tests::seeds::{add, asked, on_all_threads};
 use rand::seq::index;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -139,12 +139,7 @@ fn beside_the_order_of_the_bank_the_optimum_of_large_parts_is_shown() {
         let [engine, bank, information] =
             [Order::Engine, Order::Bank, Order::Information].map(|order| part.seconds(order));
         assert!(engine >= least * (1.0 - 1e-9) && bank >= least * (1.0 - 1e-9));
-        for (sum, more) in sums.iter_mut().zip([1.0, least, engine, bank, information]) {
-            *sum += more;
-        }
-    };
-    let add = |sums: &mut [f64; 5], more: [f64; 5]| {
-        sums.iter_mut().zip(more).for_each(|(sum, more)| *sum += more);
+        add(sums, [1.0, least, engine, bank, information]);
     };
     let [count, least, engine, bank, information] = on_all_threads(wanted, each, add);
     println!(

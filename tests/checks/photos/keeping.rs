@@ -226,14 +226,14 @@ fn the_sweep_takes_what_no_row_names_and_leaves_the_rest() {
         put(name);
     }
     // By this clock all files are younger than an hour: one may belong to a row about to be written.
-    assert_eq!(table.bench.sweep_photos().expect("swept"), 0);
+    assert_eq!(table.bench.sweep().expect("swept"), 0);
     table.clock.store(4_000_000_000_000, Ordering::Relaxed);
-    assert_eq!(table.bench.sweep_photos().expect("swept"), 3);
+    assert_eq!(table.bench.sweep().expect("swept"), 3);
     let mut left = table.files();
     assert!(left.remove("holiday.jpg").is_some() && left.remove("notes.txt").is_some());
     // A removed photo is still named: an undo can bring it back.
     assert_eq!(left, kept);
-    assert!(Table::new().bench.sweep_photos().is_ok(), "no folder yet");
+    assert!(Table::new().bench.sweep().is_ok(), "no folder yet");
 }
 
 #[test]

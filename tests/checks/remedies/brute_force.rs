@@ -4,7 +4,7 @@
 
 use std::collections::HashMap;
 
-use coldchassis_core::arrangement::{Arrangement, COUNT, Fault, Values, all};
+use coldchassis_core::arrangement::{Arrangement, COUNT, Cord, Fault, Values, all};
 use coldchassis_core::body::LET_GO_MA;
 use coldchassis_core::hazard::table;
 use coldchassis_core::remedy::{Bench, Modification, NewParts, Setup, Within, cost_of, shortest};
@@ -71,8 +71,13 @@ fn is_class_y(arrangement: &Arrangement) -> bool {
 
 fn step(place: Place, one: Modification) -> Option<Place> {
     let (arrangement, feed, class_y) = place;
+    // A set with a plug of the kind that goes in both ways round is where outlets take any plug so.
+    let goes_both_ways = arrangement.line.is_some_and(|line| {
+        matches!(line.cord, Cord::ThreePinReversibleEarthed | Cord::ThreePinReversibleUnearthed)
+    });
     let after = one.on(&arrangement, class_y).ok()?;
     match one {
+        Modification::PolarisedPlug if goes_both_ways => None,
         Modification::IsolatingTransformerInFront if feed == Feed::Isolated => None,
         Modification::IsolatingTransformerInFront => Some((after, Feed::Isolated, class_y)),
         Modification::NetworkClassY => Some((after, feed, true)),

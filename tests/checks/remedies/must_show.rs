@@ -247,3 +247,28 @@ fn of_what_is_not_known_the_worst_is_quoted() {
         }
     }
 }
+
+#[test]
+fn the_faults_that_remain_are_those_of_everything_that_it_may_be() {
+    let mut bench = Bench::default();
+    let one = setup(&tied()).after_all(&[Do::PolarisedPlug, Do::SwitchToHotLeg]).expect("offered");
+    let one = one.last().expect("two steps").clone();
+    let first = bench.stand(&one);
+    assert_eq!(first.class, Class::OneFault);
+    let mut seen = 0;
+    for arrangement in all().iter().step_by(37) {
+        let other = setup(arrangement);
+        let second = bench.stand(&other);
+        if second.class != first.class || second.remaining == first.remaining {
+            continue;
+        }
+        let mut together = one.clone();
+        together.set.add(&other.set);
+        let both = bench.stand(&together);
+        for fault in first.remaining.iter().chain(&second.remaining) {
+            assert!(both.remaining.contains(fault), "{fault:?} of {:?}", both.remaining);
+        }
+        seen += 1;
+    }
+    assert!(seen > 10, "{seen}");
+}

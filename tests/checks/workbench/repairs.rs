@@ -2,7 +2,8 @@
 
 use coldchassis_core::hazard::Class;
 use coldchassis_core::remedy::{Modification, ProofMark};
-use coldchassis_core::workbench::{Code, NewUnit, Workbench};
+use coldchassis_core::store::WorkState;
+use coldchassis_core::workbench::{Code, NewUnit, QueueAsk, Workbench};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
@@ -28,6 +29,23 @@ fn look(bench: &mut Workbench, id: Uuid) {
 
 fn whole() -> Value {
     json!({"steps": ["polarised_plug", "switch_to_hot_leg", "reach_closed"]})
+}
+
+/// Enters a figure that passes for every line of the proof.
+fn pass(bench: &mut Workbench, id: Uuid) {
+    let proof = bench.proof(id).expect("a plan");
+    for line in &proof.lines {
+        let entry = match line.unit.as_str() {
+            "" => json!({"holds": true}),
+            _ if line.id.id() == "hot_blade_open_off" => json!({"over_range": true}),
+            _ if !line.positions.is_empty() => {
+                let all = line.positions.iter().map(|one| (one.id().to_owned(), json!(0.3)));
+                json!({"positions": all.collect::<serde_json::Map<_, _>>()})
+            }
+            _ => json!({"read": 0.3}),
+        };
+        bench.enter_proof(id, line.id.id(), entry).expect("it fits");
+    }
 }
 
 #[test]
@@ -96,14 +114,7 @@ fn what_was_chosen_and_proven_is_kept_closes_line_by_line_and_can_be_taken_back(
     let refused = bench.mark_ready(id, true).expect_err("lines are open");
     assert_eq!(refused.code, Code::BadInput);
 
-    for line in &proof.lines {
-        let entry = match line.unit.as_str() {
-            "" => json!({"holds": true}),
-            _ if line.id.id() == "hot_blade_open_off" => json!({"over_range": true}),
-            _ => json!({"read": 0.3}),
-        };
-        bench.enter_proof(id, line.id.id(), entry).expect("it fits");
-    }
+    pass(&mut bench, id);
     let proof = bench.proof(id).expect("a plan");
     assert!(proof.ready, "{:?}", proof.lines);
     bench.mark_ready(id, true).expect("every line is passed");
@@ -124,6 +135,100 @@ fn what_was_chosen_and_proven_is_kept_closes_line_by_line_and_can_be_taken_back(
     assert!(bench.remedies(id).expect("repairs").chosen.is_empty());
     bench.undo(id).expect("undone");
     assert_eq!(bench.remedies(id).expect("repairs").chosen[0], Modification::PolarisedPlug);
+}
+
+#[test]
+fn ready_needs_the_proof_by_whichever_door_it_is_asked_for() {
+    let record = Record::stepping(1000);
+    let mut bench = record.open();
+    let id = radio(&mut bench);
+    let unit = bench.inspection(id).expect("it").unit.id;
+    let state = |bench: &Workbench| {
+        let page = bench.queue(&QueueAsk::default()).expect("a page");
+        page.rows.into_iter().find(|row| row.unit.id == unit).expect("the unit").state
+    };
+    bench.choose_remedies(id, whole()).expect("offered");
+    let refused = bench.set_unit_state(unit, "ready").expect_err("lines are open");
+    assert_eq!((refused.code, refused.message.id.as_str()), (Code::BadInput, "proof-not-ready"));
+    assert_eq!(state(&bench), WorkState::ToInspect);
+    pass(&mut bench, id);
+    assert_eq!(bench.set_unit_state(unit, "ready").expect("proven").state, WorkState::Ready);
+
+    // A line that fails afterwards takes that away, as long as it fails.
+    bench.enter_proof(id, "cord_pull", json!({"holds": false})).expect("it fits");
+    assert_eq!(state(&bench), WorkState::ProofOpen);
+    bench.undo(id).expect("undone");
+    assert_eq!(state(&bench), WorkState::Ready);
+    bench.set_unit_state(unit, "in_repair").expect("nothing proves that");
+
+    // A later inspection that finds the chassis on the line takes the proof's word away.
+    let later = bench.start_inspection(unit, &["outside".to_owned()]).expect("another").id;
+    assert_eq!(bench.set_unit_state(unit, "ready").expect("nothing found").state, WorkState::Ready);
+    bench.set_unit_state(unit, "in_repair").expect("nothing proves that");
+    bench.answer(later, "plug", json!("two_equal_blades")).expect("it fits");
+    for refused in [
+        bench.set_unit_state(unit, "ready").expect_err("worse"),
+        bench.mark_ready(id, true).expect_err("worse"),
+    ] {
+        assert_eq!(refused.message.id, "proof-found-worse", "{}", refused.sentence(bench.words()));
+    }
+    assert_eq!(state(&bench), WorkState::InRepair);
+    // The row shows what was found last, and leads to the proof that is asked for.
+    let row = bench.queue(&QueueAsk::default()).expect("a page").rows.remove(0);
+    assert_eq!((row.unit.inspection, row.proof), (Some(later), Some(id)));
+}
+
+#[test]
+fn a_proof_is_of_the_repair_that_was_chosen_and_of_no_other() {
+    let record = Record::stepping(1000);
+    let mut bench = record.open();
+    let id = radio(&mut bench);
+    bench.choose_remedies(id, whole()).expect("offered");
+    pass(&mut bench, id);
+    assert!(bench.proof(id).expect("a plan").ready);
+    let other = json!({"steps": ["polarised_plug", "switch_to_hot_leg"]});
+    bench.choose_remedies(id, other).expect("offered");
+    let proof = bench.proof(id).expect("a plan");
+    assert_eq!(proof.counts, [proof.lines.len(), 0, 0], "nothing is shown of it yet");
+    bench.undo(id).expect("undone");
+    assert!(bench.proof(id).expect("a plan").ready, "what was shown of the first stands again");
+}
+
+#[test]
+fn nothing_is_entered_of_live_parts_before_all_that_is_done_with_the_plug_out() {
+    let mut bench = Workbench::in_memory(Record::fixed().around("here")).expect("a bench");
+    let id = radio(&mut bench);
+    let open = json!({"steps": ["polarised_plug", "switch_to_hot_leg"]});
+    bench.choose_remedies(id, open).expect("offered");
+    let leakage =
+        |bench: &mut Workbench| bench.enter_proof(id, "leakage_first", json!({"read": 0.3}));
+    let refused = leakage(&mut bench).expect_err("the cord was not pulled");
+    assert_eq!(refused.field.as_deref(), Some("line"));
+    assert_eq!(refused.message.id, "takes-line-in-turn");
+    assert_eq!(bench.proof(id).expect("a plan").counts[1], 0);
+    pass(&mut bench, id);
+    bench.enter_proof(id, "cord_pull", json!({"holds": false})).expect("it fits");
+    leakage(&mut bench).expect_err("a line has failed");
+    bench.enter_proof(id, "cord_pull", json!({"holds": true})).expect("it fits");
+    leakage(&mut bench).expect("it is its turn");
+}
+
+#[test]
+fn a_unit_that_stays_live_is_not_ready_whatever_is_entered() {
+    let record = Record::stepping(1000);
+    let mut bench = record.open();
+    let id = radio(&mut bench);
+    bench.choose_remedies(id, json!({"steps": ["fuse_in_hot_leg"]})).expect("offered");
+    pass(&mut bench, id);
+    let proof = bench.proof(id).expect("a plan");
+    assert_eq!(proof.counts, [0, proof.lines.len(), 0]);
+    assert!(
+        !proof.ready && proof.cautions[0].contains("Do not plug it in"),
+        "{:?}",
+        proof.cautions
+    );
+    let refused = bench.mark_ready(id, true).expect_err("it is live");
+    assert_eq!(refused.message.id, "proof-still-live");
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use coldchassis_core::workbench::{Surroundings, Workbench};
-use coldchassis_tests::bridge;
+use coldchassis_tests::bridge::{self, Desk};
 use tiny_http::Server;
 
 fn main() {
@@ -29,9 +29,17 @@ fn main() {
         Some(record) => Workbench::open(Path::new(record), around),
         None => Workbench::in_memory(around),
     };
-    let mut bench = bench.expect("the record opens");
+    let desk = Desk::new(bench.expect("the record opens"), given_folder());
     // Loopback only: nothing outside this machine may reach it.
     let server = Server::http(format!("127.0.0.1:{port}")).expect("the port is free");
     println!("http://{}", server.server_addr());
-    bridge::serve(&server, &screens, &mut bench);
+    bridge::serve(&server, &screens, &desk);
+}
+
+/// Where a person would have files put: `COLDCHASSIS_GIVEN`, else a folder of this process.
+fn given_folder() -> PathBuf {
+    let own = || std::env::temp_dir().join(format!("given-{}", std::process::id()));
+    let folder = std::env::var_os("COLDCHASSIS_GIVEN").map_or_else(own, PathBuf::from);
+    std::fs::create_dir_all(&folder).expect("a folder for what is given away");
+    folder
 }
