@@ -93,6 +93,11 @@ impl App {
         self.process.is_running()
     }
 
+    /// The number of its process.
+    pub fn number(&self) -> u32 {
+        self.process.number()
+    }
+
     /// When its process started, in ms since 1970 as the page counts; to 20 ms.
     ///
     /// # Panics

@@ -45,12 +45,22 @@ pub struct Ended {
 }
 
 impl Ended {
+    /// The process of this number, where it runs `program`.
+    pub fn of(number: u32, program: PathBuf) -> Option<Self> {
+        Some(Self { number, program }).filter(Self::is_running)
+    }
+
     /// The child of process `parent` that runs `program`.
     pub fn child_of(parent: u32, program: PathBuf) -> Option<Self> {
         let children = std::fs::read_to_string(format!("/proc/{parent}/task/{parent}/children"));
         let children = children.ok()?;
         let numbers = children.split_whitespace().filter_map(|number| number.parse().ok());
         numbers.map(|number| Self { number, program: program.clone() }).find(Self::is_running)
+    }
+
+    /// Its number.
+    pub fn number(&self) -> u32 {
+        self.number
     }
 
     /// Whether it still runs; its number alone might have gone to another process.

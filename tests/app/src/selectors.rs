@@ -21,6 +21,14 @@ pub fn words(id: &str) -> String {
     message(&root().join("ui/src/lib/words/en.ftl"), id)
 }
 
+/// A message of one screen's own file, such as `papers-made` of `papers`.
+///
+/// # Panics
+/// When there is no such message.
+pub fn screen_words(file: &str, id: &str) -> String {
+    message(&root().join(format!("ui/src/lib/words/en.{file}.ftl")), id)
+}
+
 /// A message of the core, such as `takes-photo-picture` of `photo`.
 ///
 /// # Panics

@@ -12,6 +12,8 @@ use super::ended;
 const KEPT: [&str; 4] = ["data", "share", "config", "cache"];
 /// What is only of use while something runs.
 const PASSING: [&str; 2] = ["run", FRAME];
+/// What the app is called by the system; so is its folder there.
+const IDENTIFIER: &str = "org.coldchassis.inspection";
 /// The folder of the display's pixels.
 const FRAME: &str = "frame";
 
@@ -20,6 +22,7 @@ pub struct Stage {
     display: String,
     _xvfb: Child,
     home: TempDir,
+    data: PathBuf,
 }
 
 impl Stage {
@@ -39,7 +42,18 @@ impl Stage {
         xvfb.arg("-fbdir").arg(home.path().join(FRAME));
         let mut xvfb = ended::start(xvfb.stdout(Stdio::piped()).stderr(Stdio::null()));
         let display = format!(":{}", ended::first_line(&mut xvfb).await);
-        Self { display, _xvfb: xvfb, home }
+        let data = home.path().join("data");
+        Self { display, _xvfb: xvfb, home, data }
+    }
+
+    /// A new one where nobody names a folder for the record: the app takes the system's own, as it does installed.
+    ///
+    /// # Panics
+    /// When Xvfb is not installed.
+    pub async fn as_installed() -> Self {
+        let stage = Self::new().await;
+        let data = stage.home.path().join("share").join(IDENTIFIER);
+        Self { data, ..stage }
     }
 
     /// Another one where the same was kept. Nothing may run on this one meanwhile.
@@ -61,12 +75,43 @@ impl Stage {
 
     /// The folder that the app keeps its record in.
     pub fn data(&self) -> PathBuf {
-        self.home.path().join("data")
+        self.data.clone()
+    }
+
+    /// Presses keys on this display, as xdotool takes them; whether it did.
+    ///
+    /// # Panics
+    /// When xdotool is not installed.
+    pub async fn press(&self, what: &[&str]) -> bool {
+        self.runs("xdotool", what).await
+    }
+
+    /// Whether a program runs on this stage to a good end. What it starts in its turn may go on.
+    ///
+    /// # Panics
+    /// When it is not installed.
+    pub async fn runs(&self, program: &str, arguments: &[&str]) -> bool {
+        let mut run = Command::new(program);
+        let run = self.set(run.args(arguments)).stdin(Stdio::null());
+        let ran = run.stdout(Stdio::null()).stderr(Stdio::null()).status().await;
+        ran.unwrap_or_else(|error| panic!("{program} does not start: {error}")).success()
+    }
+
+    /// What a program prints on this stage until it ends, and all that it has started; nothing where it fails.
+    ///
+    /// # Panics
+    /// When it is not installed.
+    pub async fn ask(&self, program: &str, arguments: &[&str]) -> Option<String> {
+        let mut asked = Command::new(program);
+        let ran = self.set(asked.args(arguments)).stdin(Stdio::null()).output().await;
+        let ran = ran.unwrap_or_else(|error| panic!("{program} does not start: {error}"));
+        ran.status.success().then(|| String::from_utf8_lossy(&ran.stdout).trim().to_owned())
     }
 
     /// Gives a program this stage and nothing of the surroundings that the check runs in.
     pub fn set<'a>(&self, command: &'a mut Command) -> &'a mut Command {
         let within = |folder: &str| self.home.path().join(folder);
+        let named = self.data == within("data");
         command
             .env_clear()
             .env("PATH", std::env::var_os("PATH").unwrap_or_default())
@@ -77,7 +122,7 @@ impl Stage {
             .env("XDG_DATA_HOME", within("share"))
             .env("XDG_CONFIG_HOME", within("config"))
             .env("XDG_CACHE_HOME", within("cache"))
-            .env("COLDCHASSIS_DATA", self.data())
+            .envs(named.then_some(("COLDCHASSIS_DATA", &self.data)))
             // There is no bus for assistive programs here, and looking for one takes seconds.
             .env("NO_AT_BRIDGE", "1")
     }
