@@ -20,12 +20,17 @@ export async function plain(page: Page): Promise<void> {
   });
 }
 
-/** What axe finds wrong, and what it cannot judge about contrast: that has not been shown to be readable. */
-export async function violations(page: Page): Promise<string[]> {
+/** The rules of axe that look at colours: all that another theme can change. */
+const COLOURS = ['color-contrast', 'link-in-text-block'];
+
+/** What axe finds wrong, and what it cannot judge about contrast: that has not been shown to be readable. Of a
+    screen that was judged in one theme, only the colours of the next. */
+export async function violations(page: Page, of: 'all' | 'colours' = 'all'): Promise<string[]> {
+  const rules = of === 'all' ? { rules: { 'target-size': { enabled: true } } } : { runOnly: COLOURS };
   const axe = new AxeBuilder({ page })
     // There is no frame to gather from, and gathering would open a page of its own.
     .setLegacyMode(true)
-    .options({ rules: { 'target-size': { enabled: true } }, resultTypes: ['violations', 'incomplete'] });
+    .options({ ...rules, resultTypes: ['violations', 'incomplete'] });
   const found = await axe.analyze();
   const unjudged = found.incomplete.filter(({ id }) => id === 'color-contrast');
   return [...found.violations, ...unjudged].flatMap(({ id, nodes }) =>

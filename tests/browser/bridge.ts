@@ -1,8 +1,10 @@
 /** The bridge: the real core behind the screens, one process and one fresh record for each check. */
 
 import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { Agent, get } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 
 import { BRIDGE, SCREENS } from './places';
@@ -16,22 +18,31 @@ export class Bridge {
 
   private constructor(
     readonly address: string,
-    private readonly process: ChildProcess,
+    /** The folder that a person would save files in. */
+    readonly given: string,
+    /** The file of the record; none where it is only in memory. */
+    readonly record: string | undefined,
+    private readonly child: ChildProcess,
   ) {
-    process.stderr?.on('data', (bytes: Buffer) => (this.complaints += bytes.toString()));
+    child.stderr?.on('data', (bytes: Buffer) => (this.complaints += bytes.toString()));
   }
 
-  static async start(): Promise<Bridge> {
+  /** Starts one with an empty record in memory, or with the record in a file, which may be there already. */
+  static async start(record?: string): Promise<Bridge> {
     for (const [what, path] of [
       ['bridge', BRIDGE],
       ['built screens', `${SCREENS}/index.html`],
     ]) {
       if (path === undefined || !existsSync(path)) throw new Error(`no ${what} at ${path}: build it first`);
     }
-    const process = spawn(BRIDGE, ['0', SCREENS], { stdio: ['ignore', 'pipe', 'pipe'] });
-    const address = await addressOf(process);
+    const given = mkdtempSync(join(tmpdir(), 'given-'));
+    const child = spawn(BRIDGE, ['0', SCREENS, ...(record === undefined ? [] : [record])], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, COLDCHASSIS_GIVEN: given },
+    });
+    const address = await addressOf(child);
     await rouse(address);
-    return new Bridge(address, process);
+    return new Bridge(address, given, record, child);
   }
 
   /** Runs a command of the app, as the screens do. */
@@ -46,10 +57,11 @@ export class Bridge {
   }
 
   async stop(): Promise<void> {
-    if (this.process.exitCode !== null) return;
-    const ended = new Promise((done) => this.process.once('exit', done));
-    this.process.kill();
+    if (this.child.exitCode !== null || this.child.signalCode !== null) return;
+    const ended = new Promise((done) => this.child.once('exit', done));
+    this.child.kill();
     await ended;
+    rmSync(this.given, { recursive: true, force: true });
   }
 }
 

@@ -1,11 +1,17 @@
 /** What each check starts with: a bridge of its own, and a page that may not fail quietly. */
 
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
 import { test as base, expect, type Page } from '@playwright/test';
 
 import { Bridge } from './bridge';
 import { Traffic } from './traffic';
 
 interface Given {
+  /** The record is a file in a folder of its own, where copies of it can lie; else it is only in memory. */
+  inFile: boolean;
   bridge: Bridge;
   traffic: Traffic;
   /** What went wrong on a page; must stay empty. */
@@ -13,10 +19,13 @@ interface Given {
 }
 
 export const test = base.extend<Given>({
-  bridge: async ({}, use) => {
-    const bridge = await Bridge.start();
+  inFile: [false, { option: true }],
+  bridge: async ({ inFile }, use) => {
+    const folder = inFile ? mkdtempSync(join(tmpdir(), 'record-')) : null;
+    const bridge = await Bridge.start(folder === null ? undefined : join(folder, 'record.coldchassis'));
     await use(bridge);
     await bridge.stop();
+    if (folder !== null) rmSync(folder, { recursive: true, force: true });
     expect(bridge.complaints, 'the bridge complained').toBe('');
   },
   baseURL: async ({ bridge }, use) => {

@@ -3,17 +3,18 @@
 
 import type { Page } from '@playwright/test';
 
+import type { Feed } from '../../ui/src/lib/types/Feed';
 import type { Bridge } from './bridge';
 import { expect, test } from './check';
 import { strays } from './circuit-way';
-import { EVERY_FAULT, EVERY_ISOLATION, everyBuilt, picturesOf } from './circuits';
+import { builtBehind, EVERY_FAULT, EVERY_ISOLATION, everyBuilt, picturesOf, withEarthedFeed } from './circuits';
 import { crowded, handPictures } from './extents';
 import { settle } from './screen';
 import type { Traffic } from './traffic';
 import { HOT_CHASSIS, inspect } from './units';
 
-async function open(page: Page, bridge: Bridge, traffic: Traffic): Promise<void> {
-  await page.goto(`/#/i/${await inspect(bridge, HOT_CHASSIS)}/circuit`);
+async function open(page: Page, bridge: Bridge, traffic: Traffic, feed: Feed = 'direct'): Promise<void> {
+  await page.goto(`/#/i/${await inspect(bridge, { ...HOT_CHASSIS, fed: { feed } })}/circuit`);
   await settle(page, traffic);
   await handPictures(page);
 }
@@ -36,12 +37,37 @@ for (const isolation of EVERY_ISOLATION) {
       for (const view of await picturesOf(bridge, built, EVERY_FAULT ? undefined : place)) {
         expect(view, 'the core shows another arrangement').toMatchObject({ cord: built.cord, reach: built.reach });
         const where = [built.cord, built.reach, view.line_capacitor, view.switch_leg, ...view.faults].join(' ');
-        found.push(...[...(await crowded(page, view)), ...strays(view)].map((fault) => `${where}: ${fault}`));
+        found.push(...[...(await crowded(page, view)), ...strays(view, 'direct')].map((fault) => `${where}: ${fault}`));
         seen += 1;
       }
     }
     expect(found.slice(0, 5)).toEqual([]);
     expect(seen).toBeGreaterThanOrEqual(EVERY_FAULT ? 150 : 2 * all.length);
+  });
+}
+
+for (const feed of ['isolated', 'step_down_auto'] as const) {
+  test(`nor behind a transformer in front of the outlet: ${feed}`, async ({ bridge, page, traffic }) => {
+    test.setTimeout(240_000);
+    await open(page, bridge, traffic, feed);
+    const found: string[] = [];
+    const seen = new Set<string>();
+    for (const [place, built] of builtBehind(feed).entries()) {
+      const views = await picturesOf(bridge, built, EVERY_FAULT ? undefined : place);
+      // The fault that only a floating outlet has, whatever is built behind it.
+      if (feed === 'isolated' && (EVERY_FAULT || place % 3 === 0)) views.push(...(await withEarthedFeed(bridge, built)));
+      for (const view of views) {
+        const where = [built.isolation, built.cord, built.reach, view.state.plug, view.state.switch, ...view.faults].join(' ');
+        found.push(...[...(await crowded(page, view)), ...strays(view, feed)].map((fault) => `${where}: ${fault}`));
+        seen.add(`${built.isolation} ${built.cord}`);
+        for (const part of [...view.path, ...view.faults]) seen.add(part);
+      }
+    }
+    expect(found.slice(0, 5)).toEqual([]);
+    for (const isolation of EVERY_ISOLATION) expect(seen).toContain(`${isolation} two_pin_polarised`);
+    expect(seen).toContain('hot_contact');
+    expect(seen).toContain('neutral_contact');
+    expect(seen.has('feed_earthed')).toBe(feed === 'isolated');
   });
 }
 

@@ -2,10 +2,11 @@
 
 import { layout } from '../../ui/src/lib/circuit/layout';
 import { feetAt, throughBody } from '../../ui/src/lib/circuit/person';
-import { SOURCE } from '../../ui/src/lib/circuit/places';
+import { ISOLATED, SECONDARY, SOURCE } from '../../ui/src/lib/circuit/places';
 import { byEarthWire, toSource } from '../../ui/src/lib/circuit/supply';
 import type { Box, Drawn, Point } from '../../ui/src/lib/circuit/symbols';
 import { way } from '../../ui/src/lib/circuit/way';
+import type { Feed } from '../../ui/src/lib/types/Feed';
 import type { CircuitView } from '../../ui/src/lib/types/CircuitView';
 
 const isIn = ([x, y]: Point, box: Box): boolean =>
@@ -35,14 +36,21 @@ function jumps(view: Drawn, line: readonly Point[]): Point[] {
   });
 }
 
+/** Where a way may begin and end: at the two poles of the source, or at the two ends of a winding of its own. */
+function loops(feed: Feed): string[] {
+  if (feed !== 'isolated') return [`${SOURCE.x + SOURCE.r},${SOURCE.y} ${SOURCE.x},${SOURCE.y - SOURCE.r}`];
+  const [hot, neutral] = [`${SECONDARY},${ISOLATED.hot}`, `${SECONDARY},${ISOLATED.neutral}`];
+  return [`${hot} ${neutral}`, `${neutral} ${hot}`];
+}
+
 /** What is wrong with a picture's way of the current: nothing, where there is none. */
-export function strays(found: CircuitView): string[] {
-  const view: Drawn = { ...found, feed: 'direct' };
+export function strays(found: CircuitView, feed: Feed): string[] {
+  const view: Drawn = { ...found, feed };
   const { main, branch } = way(view);
   if (main.length === 0) return [];
   const wrong = jumps(view, main).map((point) => `the way leaves the lines at ${point}`);
   const ends = [main[0], main.at(-1)].join(' ');
-  if (ends !== `${SOURCE.x + SOURCE.r},${SOURCE.y} ${SOURCE.x},${SOURCE.y - SOURCE.r}`) wrong.push(`it is no loop: ${ends}`);
+  if (!loops(feed).includes(ends)) wrong.push(`it is no loop: ${ends}`);
   const splits = found.path.includes('earth_wire') && found.path.includes('person');
   if (splits !== branch.length > 0) wrong.push('the earth wire is not beside the hand');
   return wrong;

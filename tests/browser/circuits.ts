@@ -2,6 +2,7 @@
 
 import type { CircuitView } from '../../ui/src/lib/types/CircuitView';
 import type { Cord } from '../../ui/src/lib/types/Cord';
+import type { Feed } from '../../ui/src/lib/types/Feed';
 import type { Isolation } from '../../ui/src/lib/types/Isolation';
 import type { LineCapacitor } from '../../ui/src/lib/types/LineCapacitor';
 import type { Reach } from '../../ui/src/lib/types/Reach';
@@ -81,6 +82,16 @@ export function everyBuilt(): Built[] {
   return built;
 }
 
+/** The same behind a transformer, reaches taking turns: what stands in front of the outlet has nothing to do with them. */
+export function builtBehind(feed: Feed): Built[] {
+  const isTurn = ({ cord, reach }: Built, place: number): boolean =>
+    EVERY_FAULT || Object.keys(REACHES).indexOf(reach) === (Object.keys(CORDS).indexOf(cord) + place) % 4;
+  const all = EVERY_ISOLATION.flatMap((isolation, place) =>
+    everyBuilt().filter((built) => built.isolation === isolation && isTurn(built, place)),
+  );
+  return all.map((built) => ({ ...built, unit: { ...built.unit, fed: { feed } } }));
+}
+
 /** `turn` says which of the other factors it has. */
 function unitOf(isolation: Metal, cord: Cord, reach: Reach, turn: number): Unit {
   const capacitor = CAPACITORS[turn % CAPACITORS.length] ?? 'none';
@@ -122,4 +133,15 @@ export async function picturesOf(
     views.push(await ask({ plug, switch: turn % 3 === 0 ? 'on' : 'off', selector, faults: these }));
   }
   return views.map((view) => ({ ...view, isolation, reach }));
+}
+
+/** Pictures of one arrangement with an output of the transformer in front on earth, both ways round. */
+export async function withEarthedFeed(bridge: Bridge, { isolation, reach, unit }: Built): Promise<CircuitView[]> {
+  const inspection = await inspect(bridge, unit);
+  const first = await bridge.call<CircuitView>('circuit', { inspection, at: null });
+  const { selector } = first.state;
+  const views = ['first', 'second'].map((plug) =>
+    bridge.call<CircuitView>('circuit', { inspection, at: { plug, switch: 'on', selector, faults: ['feed_earthed'] } }),
+  );
+  return (await Promise.all(views)).map((view) => ({ ...view, isolation, reach }));
 }

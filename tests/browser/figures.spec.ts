@@ -2,6 +2,8 @@
 
 import type { Page } from '@playwright/test';
 
+import { readFigure, readNumber } from '../../ui/src/lib/figure';
+
 import { expect, test } from './check';
 import { settle } from './screen';
 import { HOT_CHASSIS, inspect, LEAKY_AMPLIFIER } from './units';
@@ -51,4 +53,32 @@ test('a reading with a small m is not taken for megohms', async ({ bridge, page,
   for (const written of ['400m', '2m2', 'x']) {
     expect(await readBack(page, say('readings-value'), written), written).toBe(say('readings-value-hint'));
   }
+});
+
+/** Pieces of figures, and what stands near them on a keyboard or in another alphabet. */
+const PIECES = [
+  ...'0123456789.,-+eEkKmMrRuUnNpPfFx∞ \n\u0000',
+  'µ', 'μ', 'Ω', 'Ω', 'MFD', 'mmfd', 'ohms', '0x', '1e400', 'NaN', 'Infinity', '9'.repeat(400), '.'.repeat(9), '٣', '３', '\u202e',
+];
+
+test('whatever is typed for a figure is a figure above nothing, or none', () => {
+  // A linear congruential generator: the same texts each time.
+  let state = 1;
+  const below = (count: number) => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return Math.floor((state / 2 ** 32) * count);
+  };
+  let read = 0;
+  for (let turn = 0; turn < 200_000; turn += 1) {
+    const text = Array.from({ length: below(7) }, () => PIECES[below(PIECES.length)]).join('');
+    for (const unit of ['farads', 'ohms'] as const) {
+      const figure = readFigure(text, unit);
+      if (!('value' in figure)) continue;
+      read += 1;
+      expect(Number.isFinite(figure.value) && figure.value > 0, `${text} is ${figure.value} ${unit}`).toBe(true);
+    }
+    const number = readNumber(text, 1e12);
+    expect(number === null || (number >= 0 && number <= 1e12), `${text} is ${number}`).toBe(true);
+  }
+  expect(read, 'texts that are figures').toBeGreaterThan(5000);
 });

@@ -62,3 +62,38 @@ export function sticksOut(page: Page): Promise<string[]> {
     return [...page, ...innermost.map(told), ...scrolling.map((element) => `scrolls: ${told(element)}`)];
   });
 }
+
+/** Text that is cut off where a box ends, or runs out of its own; what is hidden from the eye on purpose is not. */
+export function cutOff(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const hides = (overflow: string) => overflow === 'hidden' || overflow === 'clip';
+    const scrolls = (overflow: string) => overflow === 'auto' || overflow === 'scroll';
+    /** The box that a text has to lie in: the first around it that is no part of a line, and each that cuts. */
+    const boxes = (element: Element): DOMRect[] => {
+      const found: DOMRect[] = [];
+      for (let above: Element | null = element; above && above !== document.body; above = above.parentElement) {
+        const { display, overflowX, clipPath } = getComputedStyle(above);
+        if (scrolls(overflowX)) break;
+        const isBox = found.length === 0 && display !== 'inline' && display !== 'contents';
+        if (isBox || hides(overflowX) || clipPath !== 'none') found.push(above.getBoundingClientRect());
+      }
+      return found;
+    };
+    const isOnPurpose = (element: Element): boolean =>
+      element.closest('svg') !== null || element.getBoundingClientRect().width <= 1;
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const cut: string[] = [];
+    for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+      const element = text.parentElement;
+      if (!element || !text.textContent?.trim() || isOnPurpose(element)) continue;
+      if (!element.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue;
+      const range = document.createRange();
+      range.selectNodeContents(text);
+      const lines = [...range.getClientRects()].filter(({ width }) => width > 0);
+      const around = boxes(element).filter(({ width }) => width > 1);
+      const sticks = lines.some((line) => around.some((box) => line.right > box.right + 1 || line.left < box.left - 1));
+      if (sticks) cut.push(`${element.localName}.${element.classList[0]} “${text.textContent.trim().slice(0, 60)}”`);
+    }
+    return cut;
+  });
+}

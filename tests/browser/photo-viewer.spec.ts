@@ -88,7 +88,7 @@ test('back closes the photo that is looked at, then leads to where it was opened
     await shown.look();
     await close();
     await expect(shown.viewer).toHaveCount(0);
-    expect(await walk.address()).toBe(`#/i/${shown.inspection}/photo/${shown.id}`);
+    await expect.poll(() => walk.address()).toBe(`#/i/${shown.inspection}/photo/${shown.id}`);
     await expect(page.getByRole('button', { name: say('photo-closer') })).toBeFocused();
     await page.goBack();
     await expect.poll(() => walk.address()).toBe(address);

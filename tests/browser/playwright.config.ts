@@ -13,7 +13,7 @@ export default defineConfig({
   workers: 2,
   // A check that passes at the second try only has not passed.
   retries: 0,
-  timeout: 60_000,
+  timeout: 120_000,
   forbidOnly: true,
   // Pictures are kept only by the script that says so, after somebody has looked at them.
   updateSnapshots: 'none',

@@ -21,6 +21,8 @@ export interface Screen {
   long?: true;
   /** Where it is not a phone's: a screen with two panes. */
   width?: number;
+  /** The record is a file. */
+  inFile?: true;
   /** Where it is not as high as a phone held upright. */
   height?: number;
 }

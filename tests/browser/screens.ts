@@ -5,7 +5,11 @@ import type { Page } from '@playwright/test';
 import type { Bridge } from './bridge';
 import { MEASURES } from './measure-screens';
 import { PHOTOS } from './photo-screens';
+import { PROOFS } from './proof-screens';
+import { QUEUES } from './queue-screens';
 import { at, of, type Screen } from './reached';
+import { RECORDS } from './record-screens';
+import { REPAIRS } from './repair-screens';
 import {
   CLOSED_RADIO,
   CORD_SEEN,
@@ -295,8 +299,19 @@ const BENCH: Screen[] = [
 
 const REST: Screen[] = [
   { name: 'settings', reach: at('#/settings'), long: true },
+  { name: 'licences', reach: at('#/licences'), long: true },
+  {
+    name: 'licences-open',
+    reach: at('#/licences'),
+    act: (_, page) => page.locator('summary', { hasText: 'zlib License' }).tap(),
+  },
   { name: 'shocked', reach: at('#/shocked'), long: true },
   { name: 'trouble', reach: at(`#/i/${NOBODY}/verdict`) },
+];
+
+const PAPERS: Screen[] = [
+  { name: 'papers', reach: of(HOT_CHASSIS, 'papers'), long: true },
+  { name: 'papers-no-line', reach: of(PICNIC_PORTABLE, 'papers') },
 ];
 
 export const ALL_SCREENS: readonly Screen[] = [
@@ -309,6 +324,11 @@ export const ALL_SCREENS: readonly Screen[] = [
   ...REVIEW,
   ...BENCH,
   ...VERDICTS,
+  ...REPAIRS,
+  ...PAPERS,
+  ...PROOFS,
+  ...QUEUES,
+  ...RECORDS,
   ...REST,
 ];
 

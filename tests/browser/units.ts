@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 
+import type { FeedChoice } from '../../ui/src/lib/backend/backend';
 import type { Bridge } from './bridge';
 import { HERE } from './places';
 
@@ -13,6 +14,8 @@ export interface Unit {
   place?: string;
   kind?: string;
   access?: readonly string[];
+  /** Where it will be plugged in; else straight at an outlet. */
+  fed?: FeedChoice;
   answers?: Readonly<Record<string, string | number | readonly string[]>>;
   values?: Readonly<Record<string, { farads?: number; ohms?: number; measured: boolean }>>;
   tubes?: readonly string[];
@@ -141,7 +144,7 @@ export const READ_OTHERWISE: Unit = {
 /** Puts a unit and what was found of it into the record; gives its inspection. */
 export async function inspect(bridge: Bridge, unit: Unit): Promise<string> {
   const { name, place = '', kind = null, access = ['outside'] } = unit;
-  const made = { name, place, kind, supply: SUPPLY, access };
+  const made = { name, place, kind, supply: { ...SUPPLY, ...unit.fed }, access };
   const { id: inspection } = await bridge.call<{ id: string }>('create_unit', { unit: made });
   for (const [question, answer] of Object.entries(unit.answers ?? {})) {
     await bridge.call('answer', { inspection, question, answer });

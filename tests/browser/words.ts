@@ -6,16 +6,25 @@ import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundl
 
 import { ROOT } from './places';
 
-const CORE = `${ROOT}/src-tauri/core/words/en`;
+const CORE = `${ROOT}/src-tauri/core/words`;
 const LABELS = `${ROOT}/ui/src/lib/words`;
-const FILES = [CORE, LABELS].flatMap((folder) =>
-  readdirSync(folder)
-    .filter((name) => name.endsWith('.ftl'))
-    .map((name) => `${folder}/${name}`),
-);
 
-const bundle = new FluentBundle('en', { useIsolating: false });
-for (const file of FILES) bundle.addResource(new FluentResource(readFileSync(file, 'utf8')));
+function bundleOf(language: 'en' | 'de'): FluentBundle {
+  const core = readdirSync(`${CORE}/${language}`).map((name) => `${CORE}/${language}/${name}`);
+  const own = readdirSync(LABELS).filter((name) => name.startsWith(`${language}.`)).map((name) => `${LABELS}/${name}`);
+  const made = new FluentBundle(language, { useIsolating: false });
+  for (const file of [...core, ...own].filter((name) => name.endsWith('.ftl'))) {
+    made.addResource(new FluentResource(readFileSync(file, 'utf8')));
+  }
+  return made;
+}
+
+let bundle = bundleOf('en');
+
+/** Looks for the words of a language from now on. */
+export function expectWords(language: 'en' | 'de'): void {
+  bundle = bundleOf(language);
+}
 
 /** A message, such as `list-new`. One that is not there is a mistake of the check. */
 export function say(id: string, args: Record<string, FluentVariable> = {}): string {
