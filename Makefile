@@ -16,8 +16,13 @@ DEB_TEST_PACKAGES := lintian desktop-file-utils appstream libgtk-3-bin
 
 # What needs neither a window nor WebKit.
 HEADLESS := -p coldchassis-core -p coldchassis-cli -p coldchassis-tests -p coldchassis-figures
-# The app and what drives it. The checks drive the released app, which `make run` opens: WebKit's side is built once.
+# The app and what drives it. The checks drive an app with the core that the other checks have built, which takes much
+# less time than to build what is released; that is timed, killed and packaged (`make bench kills test-package`).
 APP := -p coldchassis-app -p coldchassis-app-tests
+
+# `make run` opens what is released; `make run PROFILE=dev` what the checks drive.
+PROFILE ?= release
+APP_BUILT = target/$(if $(filter dev,$(PROFILE)),debug,$(PROFILE))/coldchassis-app
 
 UI_MODULES := ui/node_modules/.package-lock.json
 BROWSER_MODULES := tests/browser/node_modules/.package-lock.json
@@ -31,20 +36,20 @@ CARGO_DEB := $(TARGET)/tools/cargo-deb-$(CARGO_DEB_VERSION)/bin/cargo-deb
 DEB = SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct 2> /dev/null || date +%s) \
   $(CARGO_DEB) --quiet --no-build --no-strip --package coldchassis-app
 
-.PHONY: help run demo test test-core test-ui test-app test-browser truth metered remedies decisions strings fuzz kills bench pace goldens format \
+.PHONY: help run demo test test-core test-ui test-app test-browser truth metered remedies decisions strings fuzz kills bench pace goldens looks format \
   package test-package
 
 help: ## list the targets
 	@grep -hE '^[a-z-]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /\t/' | expand -t 14
 
 run: setup-run screens ## build the app and open it; with no display, walk through it and leave pictures
-	cargo build --release --quiet -p coldchassis-app
+	cargo build --profile $(PROFILE) --quiet -p coldchassis-app
 ifneq ($(DISPLAY)$(WAYLAND_DISPLAY),)
-	./target/release/coldchassis-app
+	./$(APP_BUILT)
 else
 	@echo "No display here: a scripted inspection runs in the app on one that nobody sees. Its pictures:"
 	@$(MAKE) --no-print-directory setup-display
-	COLDCHASSIS_APP=target/release/coldchassis-app cargo run --quiet -p coldchassis-app-tests --bin walk
+	COLDCHASSIS_APP=$(APP_BUILT) cargo run --quiet -p coldchassis-app-tests --bin walk
 endif
 
 demo: ## play the guided demonstration in the terminal
@@ -65,9 +70,9 @@ test-ui: $(UI_MODULES)
 
 test-app: setup-test screens $(BROWSER_MODULES)
 	cargo clippy $(APP) --all-targets --quiet -- -D warnings
-	cargo build --release --quiet -p coldchassis-app
-	cargo test --release -p coldchassis-app --no-fail-fast
-	COLDCHASSIS_APP=$(CURDIR)/target/release/coldchassis-app cargo test -p coldchassis-app-tests --no-fail-fast
+	cargo build --quiet -p coldchassis-app
+	cargo test -p coldchassis-app --no-fail-fast
+	COLDCHASSIS_APP=$(CURDIR)/target/debug/coldchassis-app cargo test -p coldchassis-app-tests --no-fail-fast
 	RUSTDOCFLAGS="-D warnings" cargo doc $(APP) --no-deps --document-private-items --quiet
 
 test-browser: setup-test screens $(BROWSER_MODULES)
@@ -78,6 +83,10 @@ test-browser: setup-test screens $(BROWSER_MODULES)
 goldens: setup-test screens $(BROWSER_MODULES) ## take the kept pictures of every screen anew: look at them before keeping them
 	cargo test $(HEADLESS) --no-run --quiet
 	npm --prefix tests/browser run goldens
+
+looks: setup-test screens $(BROWSER_MODULES) ## every screen in every width, theme and language (half an hour and more)
+	cargo test $(HEADLESS) --no-run --quiet
+	COLDCHASSIS_LOOK=all npm --prefix tests/browser test -- screens german
 
 truth: setup-test ## a million physical units against the evidence logic (about a minute on two cores)
 	COLDCHASSIS_UNITS=1000000 cargo test --release --package coldchassis-tests --test truth -- --nocapture

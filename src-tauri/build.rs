@@ -57,6 +57,7 @@ const COMMANDS: &[&str] = &[
     "show_queue",
     "count_queue",
     "list_places",
+    "copy_trouble",
     "count_pending",
     "set_unit_state",
     "export_bundle",

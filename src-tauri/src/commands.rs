@@ -79,6 +79,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         show_queue,
         count_queue,
         list_places,
+        copy_trouble,
         count_pending,
         set_unit_state,
         export_bundle,

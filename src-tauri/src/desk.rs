@@ -29,6 +29,8 @@ pub struct Desk {
     /// Whether something is due beside the window, and who hears of it.
     due: Mutex<bool>,
     bell: Condvar,
+    /// What kept the last copy of the record from being made; nothing once one is made.
+    uncopied: Mutex<Option<Trouble>>,
     /// Who inspects: whenever the record is opened anew, it is still the same person.
     inspector: Mutex<Inspector>,
 }
@@ -53,6 +55,7 @@ impl Desk {
             keeper: Mutex::new(None),
             due: Mutex::new(false),
             bell: Condvar::new(),
+            uncopied: Mutex::new(None),
             inspector: Mutex::new(inspector),
         }
     }
@@ -196,10 +199,24 @@ impl Desk {
             self.long(|| look.run())?;
         }
         while self.judge_some()? {}
-        match self.with_later(|bench| bench.snapshot_work())? {
-            Some(copy) => self.long(|| copy.run()),
-            None => Ok(()),
-        }
+        self.copy_if_due()
+    }
+
+    /// Copies the record where that is due. Nobody waits for it, so what keeps it from being done is kept for whoever
+    /// looks at the copies.
+    fn copy_if_due(&self) -> Result<(), Trouble> {
+        let copied = match self.with_later(|bench| bench.snapshot_work()) {
+            Ok(Some(copy)) => self.long(|| copy.run()),
+            Ok(None) => return Ok(()),
+            Err(trouble) => Err(trouble),
+        };
+        *self.uncopied.lock().unwrap_or_else(PoisonError::into_inner) = copied.clone().err();
+        copied
+    }
+
+    /// What kept the last copy of the record from being made; nothing once one is made.
+    pub fn copy_trouble(&self) -> Option<Trouble> {
+        self.uncopied.lock().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
     /// Works some classes out; tells whether there were any. Nothing of it is held up by a command, nor a

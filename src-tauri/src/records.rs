@@ -73,6 +73,11 @@ pub fn list_snapshots(desk: Desked<'_>) -> Answer<Vec<SnapshotView>> {
 }
 
 #[command(async)]
+pub fn copy_trouble(desk: Desked<'_>) -> Answer<Option<Trouble>> {
+    Ok(desk.copy_trouble())
+}
+
+#[command(async)]
 pub fn restore_snapshot(
     desk: Desked<'_>,
     number: Option<u32>,

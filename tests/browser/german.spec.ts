@@ -2,7 +2,7 @@
 
 import { expect, test } from './check';
 import { cutOff, sticksOut } from './measure';
-import { hasRoom } from './room';
+import { hasRoom, LOOKS_AT_ALL } from './room';
 import { addStyle, atRest, settle, show } from './screen';
 import { ALL_SCREENS, screenNamed } from './screens';
 import { SHELF_RADIO, inspect } from './units';
@@ -47,9 +47,7 @@ const SCREENS = [
   'photo-marked',
   'measure-what',
 ];
-/** `COLDCHASSIS_GERMAN=all` looks at every screen there is. */
-const LOOKED_AT =
-  process.env['COLDCHASSIS_GERMAN'] === 'all' ? ALL_SCREENS.filter(({ width }) => width === undefined) : SCREENS.map(screenNamed);
+const LOOKED_AT = LOOKS_AT_ALL ? ALL_SCREENS.filter(({ width }) => width === undefined) : SCREENS.map(screenNamed);
 /** Kept as pictures: what a person sees of the verdict and on the way to it. */
 const PICTURED: readonly string[] = ['list', 'question-drawings', 'verdict-live-not-ruled-out', 'circuit-live', 'repairs-live', 'settings'];
 

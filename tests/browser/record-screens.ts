@@ -40,6 +40,12 @@ const tapped = (name: string, then: (page: Page) => Promise<void>) => async (wal
 const told = (text: string) => (page: Page) => expect(page.getByText(text, { exact: true })).toBeVisible();
 const alarmed = (page: Page) => expect(page.getByRole('alert').filter({ hasText: /./ }).first()).toBeVisible();
 
+/** The classes of what came in are worked out beside the window, and come a moment later. */
+async function takenIn(page: Page): Promise<void> {
+  await told(say('bundle-taken-in', { units: 2, photos: 0 }))(page);
+  for (const short of ['class-leaky-short', 'class-two_faults-short']) await told(say(short))(page);
+}
+
 async function putBack(walk: Walk, page: Page): Promise<void> {
   await walk.tap(say('record-back-now'));
   await expect(walk.heading).toHaveText(say('record-title'));
@@ -61,7 +67,7 @@ const WHOLE: Screen[] = [
   {
     name: 'record-taken',
     reach: withBundle(1),
-    act: tapped('record-take-now', told(say('bundle-taken-in', { units: 2, photos: 0 }))),
+    act: tapped('record-take-now', takenIn),
     inFile: true,
     long: true,
   },

@@ -50,6 +50,26 @@ fn shop(desk: &Desk) {
 }
 
 #[test]
+fn a_copy_that_could_not_be_made_is_told_until_one_is_made() {
+    let folder = tempfile::tempdir().unwrap();
+    let desk = Desk::at(Ok(folder.path().to_owned()));
+    let copies = folder.path().join("snapshots");
+    std::fs::write(&copies, "a file where the copies have to be").unwrap();
+    for _ in 0..20 {
+        desk.with(|bench| bench.create_unit(&unit())).unwrap();
+    }
+    assert_eq!(desk.copy_trouble(), None);
+    for first in [true, false] {
+        let failed = desk.keep_up(first).unwrap_err();
+        assert_eq!(desk.copy_trouble(), Some(failed));
+    }
+    std::fs::remove_file(&copies).unwrap();
+    desk.keep_up(false).unwrap();
+    assert_eq!(desk.copy_trouble(), None);
+    assert_eq!(desk.recovery(|recovery| recovery.snapshots()).unwrap().len(), 1);
+}
+
+#[test]
 fn a_damaged_record_is_answered_and_a_copy_of_it_put_back() {
     let folder = tempfile::tempdir().unwrap();
     let desk = Desk::at(Ok(folder.path().to_owned()));

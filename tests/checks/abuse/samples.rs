@@ -31,7 +31,7 @@ pub fn sample(stage: &Stage, command: &str) -> Value {
     let mut given = match command {
         "list_units" => return json!({"text": "set"}),
         "list_presets" | "list_regions" | "load_demo" | "remove_demo" | "count_queue"
-        | "count_pending" | "list_snapshots" | "list_csv" | "ask_open_path" => return json!({}),
+        | "copy_trouble" | "count_pending" | "list_snapshots" | "list_csv" | "ask_open_path" => return json!({}),
         "list_places" => return json!({"text": "shelf"}),
         "show_question" => return json!({"question": "plug"}),
         "create_unit" => {

@@ -13,6 +13,8 @@ use tempfile::TempDir;
 
 /// What the name of SQLite's write-ahead log ends in.
 pub(super) const LOG: &str = "-wal";
+/// What that of its rollback journal ends in: one lies there where a migration was cut off.
+pub(super) const JOURNAL: &str = "-journal";
 /// The folder's name, beside the record.
 pub(super) const FOLDER: &str = "damaged";
 /// What a file is called in its own folder.
@@ -111,10 +113,10 @@ fn is_arriving(entry: &DirEntry) -> bool {
     entry.file_name().to_string_lossy().starts_with(ARRIVING)
 }
 
-/// Copies a record and its log into a folder.
+/// Copies a record, its log and its journal into a folder.
 pub(super) fn copy_into(record: &Path, folder: &Path) -> Result<PathBuf> {
     let to = folder.join(FILE);
-    for side in ["", LOG] {
+    for side in ["", LOG, JOURNAL] {
         let copy = beside(&to, side);
         match fs::copy(beside(record, side), &copy) {
             Err(error) if error.kind() == ErrorKind::NotFound => {}

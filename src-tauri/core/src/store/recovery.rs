@@ -3,7 +3,7 @@
 //! The damaged file is copied aside before anything else, and every step can be cut off by a dead battery:
 //! until the last one the damaged file stands where it stood.
 
-use super::aside::{Aside, LOG, beside, copy_into};
+use super::aside::{Aside, JOURNAL, LOG, beside, copy_into};
 use super::error::{Result, StoreError};
 use super::event::Event;
 use super::snapshot::{Snapshot, Snapshots, flush_folder};
@@ -14,7 +14,7 @@ use std::path::Path;
 use tempfile::TempDir;
 
 /// What SQLite keeps beside a file.
-const SIDES: [&str; 2] = [LOG, "-shm"];
+const SIDES: [&str; 3] = [LOG, "-shm", JOURNAL];
 /// What the name of a folder begins with while a record is put together in it.
 pub(super) const RECOVERING: &str = ".recovering-";
 /// What it begins with while a damaged file is read in it.

@@ -169,6 +169,8 @@ export interface Backend {
   /** The places where units stand with a text in their name, at most 200, for a filter to offer. */
   listPlaces(text: string): Promise<string[]>;
   /** How many units have a class that is still to be worked out beside the window. */
+  /** What kept the last copy from being made beside the window; null once one is made. */
+  copyTrouble(): Promise<Trouble | null>;
   countPending(): Promise<number>;
   setUnitState(unit: string, state: WorkState): Promise<QueueLine>;
   /** Writes a bundle of some units, or (null) of all, to a file that a person chose. */
@@ -272,6 +274,7 @@ export function backendOver(call: Call): Backend {
     showQueue: (ask) => call('show_queue', { ask: { ...ask } }),
     countQueue: () => call('count_queue', {}),
     listPlaces: (text) => call('list_places', { text }),
+    copyTrouble: () => call('copy_trouble', {}),
     countPending: () => call('count_pending', {}),
     setUnitState: (unit, state) => call('set_unit_state', { unit, state }),
     exportBundle: (units, path) => call('export_bundle', { units, path }),

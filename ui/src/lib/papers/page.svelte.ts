@@ -26,6 +26,8 @@ class PapersPage {
   /** What is drawn while a report is made. */
   drawn = $state.raw<Drawn | null>(null);
   busy = $state(false);
+  /** What was asked for last: what came of it stands beside its button, under the finger. */
+  of = $state<'report' | 'tag' | null>(null);
   /** What was made last, by its file's name. */
   made = $state<string | null>(null);
   trouble = $state.raw<Trouble | null>(null);
@@ -39,7 +41,7 @@ class PapersPage {
 
   /** Makes the report with the drawings on a plate and gives it away. */
   async report(inspection: string, paper: Paper, plate: () => HTMLElement | null, title: string): Promise<void> {
-    await this.#make(async () => {
+    await this.#make('report', async () => {
       const [circuit, chart] = await Promise.all([backend.circuit(inspection, null), backend.chart(inspection)]);
       this.drawn = { circuit, chart };
       await tick();
@@ -56,12 +58,13 @@ class PapersPage {
 
   /** Makes the tag of a unit and gives it away. */
   async tag(unit: string, paper: TagPaper): Promise<void> {
-    await this.#make(() => backend.makeTags([unit], paper));
+    await this.#make('tag', () => backend.makeTags([unit], paper));
   }
 
-  async #make(make: () => Promise<DocumentView>): Promise<void> {
+  async #make(of: 'report' | 'tag', make: () => Promise<DocumentView>): Promise<void> {
     if (this.busy) return;
     this.busy = true;
+    this.of = of;
     this.made = this.trouble = null;
     try {
       const made = await make();

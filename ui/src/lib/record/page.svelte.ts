@@ -20,6 +20,8 @@ class RecordPage {
   /** The units that are there; null until they are read. */
   units = $state.raw<UnitView[] | null>(null);
   copies = $state.raw<SnapshotView[] | null>(null);
+  /** What kept the last copy from being made. */
+  uncopied = $state.raw<Trouble | null>(null);
   /** Why the units or the copies could not be read. */
   unread = $state.raw<Trouble | null>(null);
   taken = $state.raw<ImportView | null>(null);
@@ -67,7 +69,11 @@ class RecordPage {
 
   async load(): Promise<void> {
     try {
-      [this.units, this.copies] = await Promise.all([backend.listUnits(null), backend.listSnapshots()]);
+      [this.units, this.copies, this.uncopied] = await Promise.all([
+        backend.listUnits(null),
+        backend.listSnapshots(),
+        backend.copyTrouble(),
+      ]);
       this.unread = null;
     } catch (thrown) {
       this.unread = asTrouble(thrown);

@@ -6,6 +6,8 @@ import { type Guard, type Language, speak, systemLanguage } from '../words';
 
 /** The longest name of an inspector, in letters. */
 export const LONGEST_NAME = 80;
+/** How many places are kept to be tapped instead of typed. */
+const PLACES = 3;
 /** How the screens look. */
 export const THEMES = ['system', 'light', 'dark', 'contrast'] as const;
 export type Theme = (typeof THEMES)[number];
@@ -23,6 +25,8 @@ interface Kept {
   welcomed: boolean;
   paper: Paper;
   tagPaper: TagPaper;
+  /** Where units stood that were written down last, the newest first. */
+  places: readonly string[];
 }
 
 const KEY = 'settings';
@@ -36,6 +40,7 @@ const USUAL: Kept = {
   welcomed: false,
   paper: 'a4',
   tagPaper: 'label62',
+  places: [],
 };
 
 function read(): Kept {
@@ -74,6 +79,9 @@ class Settings {
   get tagPaper(): TagPaper {
     return this.#kept.tagPaper;
   }
+  get places(): readonly string[] {
+    return this.#kept.places;
+  }
   get welcomed(): boolean {
     return this.#kept.welcomed;
   }
@@ -85,6 +93,13 @@ class Settings {
     // What is on the screen, and what was asked of the core for it, is in the language before: all of it starts anew.
     if (change.language !== undefined || change.region !== undefined) location.reload();
     else if (change.author !== undefined) void this.tellInspector();
+  }
+
+  /** Keeps a place for the next unit, which often stands there too. */
+  rememberPlace(place: string): void {
+    const written = place.trim();
+    const others = this.places.filter((one) => one !== written);
+    if (written !== '') this.set({ places: [written, ...others].slice(0, PLACES) });
   }
 
   /** Sets up what a new unit starts with: the supply, where the region has only one. Units that are there keep theirs. */

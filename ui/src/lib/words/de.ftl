@@ -49,6 +49,7 @@ new-name = Name
 new-name-hint = Regalradio, braunes Gehäuse
 new-place = Ort
 new-place-hint = Stand 14
+new-place-before = Schon benutzt
 new-optional = freiwillig
 new-kind = Art
 new-kind-none = Keine Angabe

@@ -41,6 +41,7 @@ record-listed = Gespeichert
 
 record-copies = Sicherungskopien
 record-copies-when = Die App macht von selbst nach je 20 Prüfungen eine Sicherungskopie, und bevor eine Aktualisierung den Bestand ändert. Die letzten 5 werden behalten, und 2 von vor Aktualisierungen; sobald ein Gerät gelöscht ist, verschwinden auch ältere Kopien.
+record-copies-failed = Eine Sicherungskopie steht an und konnte nicht gemacht werden. Die App versucht es von selbst wieder.
 record-copies-none = Noch gibt es keine Sicherungskopie. Bis es eine gibt, ein Bündel anderswo speichern.
 record-copies-loading = Sicherungskopien werden gesucht…
 record-copy = { $inspections }, { $megabytes } MB

@@ -49,6 +49,7 @@ new-name = Name
 new-name-hint = Shelf radio, brown case
 new-place = Place
 new-place-hint = Stall 14
+new-place-before = Used before
 new-optional = optional
 new-kind = Kind
 new-kind-none = Not said

@@ -41,6 +41,7 @@ record-listed = Saved
 
 record-copies = Copies
 record-copies-when = The app makes a copy by itself after every 20 inspections, and before an update changes the record. The last 5 are kept, and 2 from before updates; once a unit is deleted, older copies go too.
+record-copies-failed = A copy is due and could not be made. It is tried again by itself.
 record-copies-none = There is no copy yet. Until there is one, save a bundle somewhere else.
 record-copies-loading = Looking for copies…
 record-copy = { $inspections }, { $megabytes } MB

@@ -251,6 +251,44 @@ fn a_log_beside_the_damaged_file_is_not_put_into_the_new_one() {
     Store::open(&path).unwrap().check_in_full().unwrap();
 }
 
+/// A record as a battery leaves it that dies while a migration writes: changed pages, and a journal of what they were.
+fn cut_off_in_a_migration(path: &Path) {
+    let conn = rusqlite::Connection::open(path).unwrap();
+    conn.execute_batch(
+        "PRAGMA journal_mode = DELETE; PRAGMA cache_size = 1; PRAGMA cache_spill = 1; BEGIN IMMEDIATE;
+         CREATE TABLE halfway (text); WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n LIMIT 4000)
+         INSERT INTO halfway SELECT hex(zeroblob(200)) FROM n;",
+    )
+    .unwrap();
+    let beside = |side: &str| path.with_file_name(format!("record.db{side}"));
+    let left = ["", "-journal"].map(|side| std::fs::read(beside(side)).unwrap());
+    drop(conn);
+    for (side, bytes) in ["", "-journal"].into_iter().zip(left) {
+        std::fs::write(beside(side), bytes).unwrap();
+    }
+}
+
+#[test]
+fn a_journal_beside_the_damaged_file_is_read_with_it_and_not_put_into_the_new_one() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("record.db");
+    let mut device = Device::with(Store::open(&path).unwrap(), "bench", 1);
+    fill(&mut device, 40);
+    let events = rows(&device.store, "event").len() as u64;
+    device.store.close().unwrap();
+    cut_off_in_a_migration(&path);
+    let journal = folder.path().join("record.db-journal");
+    assert!(std::fs::metadata(&journal).unwrap().len() > 512);
+    let recovered = recover(&path, None, true).unwrap();
+    assert_eq!((recovered.read, recovered.unreadable), (events, 0), "{recovered:?}");
+    assert!(!journal.exists());
+    for sound in [path, folder.path().join("damaged/000001/damaged.coldchassis")] {
+        let store = Store::open(&sound).unwrap();
+        store.check_in_full().unwrap();
+        assert_eq!(rows(&store, "event").len() as u64, events, "{}", sound.display());
+    }
+}
+
 #[test]
 fn a_damaged_snapshot_is_refused_and_the_record_stays() {
     let folder = tempfile::tempdir().unwrap();
