@@ -36,7 +36,7 @@ CARGO_DEB := $(TARGET)/tools/cargo-deb-$(CARGO_DEB_VERSION)/bin/cargo-deb
 DEB = SOURCE_DATE_EPOCH=$$(git log -1 --format=%ct 2> /dev/null || date +%s) \
   $(CARGO_DEB) --quiet --no-build --no-strip --package coldchassis-app
 
-.PHONY: help run demo test test-core test-ui test-app test-browser truth metered remedies decisions strings fuzz kills bench pace goldens looks format \
+.PHONY: help run demo test test-core test-ui test-app test-browser truth metered remedies decisions strings fuzz kills bench pace goldens looks walks format \
   package test-package
 
 help: ## list the targets
@@ -87,6 +87,10 @@ goldens: setup-test screens $(BROWSER_MODULES) ## take the kept pictures of ever
 looks: setup-test screens $(BROWSER_MODULES) ## every screen in every width, theme and language (half an hour and more)
 	cargo test $(HEADLESS) --no-run --quiet
 	COLDCHASSIS_LOOK=all npm --prefix tests/browser test -- screens german
+
+walks: setup-test screens ## the ways of a buyer, a technician and a shop through the app, with taps, times and pictures
+	cargo build --release --quiet -p coldchassis-app
+	COLDCHASSIS_APP=target/release/coldchassis-app cargo run --quiet -p coldchassis-app-tests --bin walks
 
 truth: setup-test ## a million physical units against the evidence logic (about a minute on two cores)
 	COLDCHASSIS_UNITS=1000000 cargo test --release --package coldchassis-tests --test truth -- --nocapture

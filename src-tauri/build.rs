@@ -60,6 +60,7 @@ const COMMANDS: &[&str] = &[
     "copy_trouble",
     "count_pending",
     "set_unit_state",
+    "delete_unit",
     "export_bundle",
     "import_bundle",
     "list_snapshots",

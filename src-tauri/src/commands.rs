@@ -82,6 +82,7 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         copy_trouble,
         count_pending,
         set_unit_state,
+        delete_unit,
         export_bundle,
         import_bundle,
         list_snapshots,

@@ -50,7 +50,12 @@ mod system {
     }
 
     pub fn which(app: &AppHandle) -> Option<PathBuf> {
-        let asked = app.dialog().file().add_filter("", &[super::BUNDLE]).blocking_pick_file();
+        let asked = app
+            .dialog()
+            .file()
+            .add_filter(super::BUNDLE, &[super::BUNDLE])
+            .add_filter("*", &["*"])
+            .blocking_pick_file();
         asked.and_then(|path| path.into_path().ok())
     }
 }

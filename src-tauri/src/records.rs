@@ -43,6 +43,11 @@ pub fn count_pending(desk: Desked<'_>) -> Answer<u32> {
 }
 
 #[command(async)]
+pub fn delete_unit(desk: Desked<'_>, unit: Uuid) -> Answer<()> {
+    desk.with(|bench| bench.delete_unit(unit))
+}
+
+#[command(async)]
 pub fn set_unit_state(desk: Desked<'_>, unit: Uuid, state: String) -> Answer<QueueLine> {
     desk.with(|bench| bench.set_unit_state(unit, &state))
 }

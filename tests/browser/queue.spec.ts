@@ -283,6 +283,22 @@ test('tags of the selected units are made on the paper that was chosen', async (
   await expect(page.getByRole('status').filter({ hasText: '.pdf' })).toBeVisible();
 });
 
+test('a unit is deleted by two taps, for good, and the queue goes on without it', async ({ bridge, page, traffic }) => {
+  await shop(bridge);
+  await page.goto('/#/queue/U-0002');
+  await settle(page, traffic);
+  const walk = new Walk(page);
+  await page.locator('summary', { hasText: say('unit-delete') }).tap();
+  await expect(page.getByText(say('unit-delete-what'))).toBeVisible();
+  await walk.tap(say('unit-delete-now', { label: 'U-0002' }));
+  await expect(walk.heading).toHaveText(say('queue-title'));
+  await settle(page, traffic);
+  await expect(row(page, 'U-0002')).toHaveCount(0);
+  expect(await stateOf(bridge, 'U-0002')).toBeUndefined();
+  await page.goto('/#/queue/U-0002');
+  await expect(walk.heading).toHaveText(say('queue-gone'));
+});
+
 test('the whole list is given away as CSV', async ({ bridge, page, traffic }) => {
   await shop(bridge);
   await page.goto('/#/queue');

@@ -310,8 +310,9 @@ const REST: Screen[] = [
 ];
 
 const PAPERS: Screen[] = [
-  { name: 'papers', reach: of(HOT_CHASSIS, 'papers'), long: true },
-  { name: 'papers-no-line', reach: of(PICNIC_PORTABLE, 'papers') },
+  // The message says when it was written.
+  { name: 'papers', reach: of(HOT_CHASSIS, 'papers'), varies: (page) => page.getByRole('textbox'), long: true },
+  { name: 'papers-no-line', reach: of(PICNIC_PORTABLE, 'papers'), varies: (page) => page.getByRole('textbox') },
 ];
 
 export const ALL_SCREENS: readonly Screen[] = [

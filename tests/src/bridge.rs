@@ -317,6 +317,7 @@ fn of_the_record(bench: &mut Workbench, command: &str, given: &Given<'_>) -> Ans
         // No copy is made beside this one, so none can fail.
         "copy_trouble" => seen(None::<()>),
         "count_pending" => seen(bench.pending()?),
+        "delete_unit" => seen(bench.delete_unit(given.take("unit")?)?),
         "set_unit_state" => seen(bench.set_unit_state(given.take("unit")?, &given.text("state")?)?),
         "list_snapshots" => {
             let there = bench.recovery().map_or(Ok(Vec::new()), |recovery| recovery.snapshots());

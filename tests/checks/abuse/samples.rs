@@ -31,7 +31,9 @@ pub fn sample(stage: &Stage, command: &str) -> Value {
     let mut given = match command {
         "list_units" => return json!({"text": "set"}),
         "list_presets" | "list_regions" | "load_demo" | "remove_demo" | "count_queue"
-        | "copy_trouble" | "count_pending" | "list_snapshots" | "list_csv" | "ask_open_path" => return json!({}),
+        | "copy_trouble" | "count_pending" | "list_snapshots" | "list_csv" | "ask_open_path" => {
+            return json!({});
+        }
         "list_places" => return json!({"text": "shelf"}),
         "show_question" => return json!({"question": "plug"}),
         "create_unit" => {
@@ -54,6 +56,11 @@ pub fn sample(stage: &Stage, command: &str) -> Value {
                 "overlays": ["stored_charge"], "places": ["Shelf 3"], "kinds": ["table_radio"],
                 "from": 0, "to": 1_800_000_000_000_i64, "newest": true, "after": "12",
             }});
+        }
+        // One that nobody misses: what is there otherwise has to outlive everything.
+        "delete_unit" => {
+            let made = done(&stage.desk, "create_unit", &sample(stage, "create_unit"));
+            return json!({"unit": made["unit"]["id"]});
         }
         "set_unit_state" => return json!({"unit": unit, "state": "in_repair"}),
         "export_bundle" => return json!({"units": [unit], "path": stage.given("out.coldbundle")}),

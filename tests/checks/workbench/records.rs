@@ -321,3 +321,74 @@ fn a_record_without_its_beginning_is_called_damaged_where_there_are_copies() {
     let refused = Workbench::open(&record.path(), record.around("here")).err().expect("damaged");
     assert_eq!(refused.code, Code::Damaged);
 }
+
+#[test]
+fn the_inspection_that_was_begun_last_counts_whatever_the_clocks_say() {
+    let record = Record::stepping(1000);
+    let mut ahead = {
+        let around = record.around("ahead");
+        let Surroundings { clock, .. } = around;
+        let around = Surroundings {
+            clock: Box::new(move || clock() + 20 * 3_600_000),
+            ..record.around("ahead")
+        };
+        Workbench::open(&record.path(), around).expect("the record opens")
+    };
+    let first = ahead.create_unit(&new_unit("Shelf radio", &["outside"])).expect("a unit");
+    ahead.answer(first.id, "plug", json!("battery_only")).expect("it fits");
+    drop(ahead);
+    let mut bench = open(&record, "here");
+    let again = bench.start_inspection(first.unit.id, &["outside".to_owned()]).expect("again");
+    bench.answer(again.id, "plug", json!("two_equal_blades")).expect("it fits");
+    let rows = queue(&bench, &QueueAsk::default());
+    assert_eq!(rows[0].unit.inspection, Some(again.id));
+    let others = bench.inspection(again.id).expect("it").others;
+    assert_eq!(others.len(), 1);
+    assert!(others[0].unit.treat_as.is_some(), "the class of the other one is told");
+    // Whoever reads of the first one is told of the second.
+    let early = bench.report_text(first.id).expect("a text");
+    let late = bench.report_text(again.id).expect("a text");
+    assert!(early.contains("A later inspection of"), "{early}");
+    assert!(!late.contains("A later inspection of"), "{late}");
+    assert!(late.contains("Inspected 20"), "{late}");
+}
+
+#[test]
+fn an_undo_in_the_inspection_leaves_what_was_said_in_the_queue() {
+    let record = Record::stepping(1000);
+    let mut bench = open(&record, "here");
+    let made = bench.create_unit(&new_unit("Shelf radio", &["outside"])).expect("a unit");
+    bench.answer(made.id, "plug", json!("two_equal_blades")).expect("it fits");
+    bench.set_unit_state(made.unit.id, "do_not_power").expect("a state");
+    bench.undo(made.id).expect("undone");
+    assert!(bench.inspection(made.id).expect("it").findings.is_empty());
+    assert_eq!(queue(&bench, &QueueAsk::default())[0].state, WorkState::DoNotPower);
+}
+
+#[test]
+fn a_unit_that_is_deleted_is_gone_from_lists_and_copies_and_no_bundle_brings_it_back() {
+    let record = Record::stepping(1000);
+    let mut bench = open(&record, "here");
+    let name = "Radio of somebody who wants it forgotten";
+    let made = bench.create_unit(&new_unit(name, &["outside"])).expect("a unit");
+    let other = bench.create_unit(&new_unit("Another", &["outside"])).expect("a unit");
+    let sent = record.path().with_file_name("sent.coldbundle");
+    bench.export_work(None).expect("a record in a file").run(&sent).expect("room");
+    bench.delete_unit(made.unit.id).expect("it is there");
+    assert_eq!(bench.delete_unit(made.unit.id).expect_err("gone").code, Code::NotFound);
+    assert_eq!(bench.inspection(made.id).expect_err("gone").code, Code::NotFound);
+    let rows = queue(&bench, &QueueAsk::default());
+    assert_eq!(rows.iter().map(|row| row.unit.id).collect::<Vec<_>>(), [other.unit.id]);
+    let files = bench.photo_files().expect("a folder");
+    let work = look_at_bundle(&sent, &files).expect("a bundle");
+    bench.keep_bundle(work).expect("a bundle");
+    assert_eq!(queue(&bench, &QueueAsk::default()).len(), 1);
+    drop(bench);
+    let folder = record.path().parent().expect("a folder").to_owned();
+    let paths = std::fs::read_dir(folder).expect("a folder").map(|one| one.expect("it").path());
+    for path in paths.filter(|path| path.is_file()) {
+        let bytes = std::fs::read(&path).expect("a file");
+        let is_there = bytes.windows(name.len()).any(|part| part == name.as_bytes());
+        assert!(!is_there || path == sent, "{} still has it", path.display());
+    }
+}

@@ -179,6 +179,57 @@ fn ready_needs_the_proof_by_whichever_door_it_is_asked_for() {
 }
 
 #[test]
+fn what_forbids_power_takes_ready_away_though_the_class_stays() {
+    let record = Record::stepping(1000);
+    let mut bench = record.open();
+    let id = radio(&mut bench);
+    let unit = bench.inspection(id).expect("it").unit.id;
+    bench.choose_remedies(id, whole()).expect("offered");
+    pass(&mut bench, id);
+    bench.mark_ready(id, true).expect("proven");
+    let marked = |bench: &mut Workbench| bench.proof(id).expect("a plan").marked_ready;
+    let held = |bench: &mut Workbench| {
+        let refused = bench.set_unit_state(unit, "ready").expect_err("somebody was hurt");
+        assert_eq!(refused.message.id, "proof-held-back", "{}", refused.sentence(bench.words()));
+        assert!(!marked(bench));
+        let page = bench.queue(&QueueAsk::default()).expect("a page");
+        assert_eq!(page.rows[0].state, WorkState::ProofOpen);
+    };
+    assert!(marked(&mut bench));
+    // In the inspection of the repair itself, by a live test that is of after it.
+    bench.set_live_test(id, "qualified", json!(true)).expect("it fits");
+    bench.set_live_test(id, "tripped_first_off", json!(true)).expect("it fits");
+    held(&mut bench);
+    bench.withdraw(id, "live_test.tripped_first_off").expect("taken back");
+    assert!(marked(&mut bench));
+    // In a later one, by what somebody felt: nothing of the class changes by it.
+    let later = bench.start_inspection(unit, &["outside".to_owned()]).expect("another").id;
+    bench.answer(later, "plug", json!("no_plug")).ok();
+    bench.answer(later, "tingle", json!("reported")).expect("it fits");
+    let refused = bench.set_unit_state(unit, "ready").expect_err("somebody was hurt");
+    assert!(
+        ["proof-held-back", "proof-found-worse"].contains(&refused.message.id.as_str()),
+        "{}",
+        refused.sentence(bench.words())
+    );
+    assert!(!marked(&mut bench));
+}
+
+#[test]
+fn a_mark_that_is_taken_back_leaves_the_proof_open() {
+    let record = Record::stepping(1000);
+    let mut bench = record.open();
+    let id = radio(&mut bench);
+    bench.choose_remedies(id, whole()).expect("offered");
+    pass(&mut bench, id);
+    bench.mark_ready(id, true).expect("proven");
+    bench.mark_ready(id, false).expect("taken back");
+    let page = bench.queue(&QueueAsk::default()).expect("a page");
+    assert_eq!(page.rows[0].state, WorkState::ProofOpen);
+    bench.mark_ready(id, true).expect("proven still");
+}
+
+#[test]
 fn a_proof_is_of_the_repair_that_was_chosen_and_of_no_other() {
     let record = Record::stepping(1000);
     let mut bench = record.open();

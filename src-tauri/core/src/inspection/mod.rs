@@ -47,7 +47,7 @@ pub use live_test::{
 };
 pub use measured::{Unproven, proven_path};
 pub use overlay::{Overlay, OverlayId};
-pub use permission::{permission, standing};
+pub use permission::{found_against, permission, standing};
 pub use reach::is_metal_found;
 pub use reason::{
     LONG_TOUCH_S, after_faults, class_inline, conflict_sentences, fault_words, further_sentences,

@@ -36,20 +36,45 @@ pub fn standing(verdict: &Verdict) -> Vec<Message> {
 
 /// What forbids power whatever the class, or speaks against the class: empty where nothing does.
 pub fn holds_back(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    let touch_test = findings.touch_stop().map(|stop| match stop {
+    touch_stopped(findings).into_iter().chain(forbids_power(findings, verdict)).collect()
+}
+
+fn touch_stopped(findings: &Findings) -> Option<Message> {
+    let id = findings.touch_stop().map(|stop| match stop {
         Stop::Tripped => "permission-touch_tripped",
         Stop::AboveLimit => "permission-touch_test",
         Stop::Alone => "permission-touch_stopped",
     });
-    touch_test.map(Message::new).into_iter().chain(forbids_power(findings, verdict)).collect()
+    id.map(Message::new)
+}
+
+/// What was found or measured that forbids power, whatever the class and however little else is known.
+pub fn found_against(findings: &Findings, overlays: &[OverlayId]) -> Vec<Message> {
+    let found = |overlay: &OverlayId| {
+        matches!(
+            overlay,
+            OverlayId::DamagedCord | OverlayId::FilterCapacitors | OverlayId::WrongSupply
+        )
+    };
+    let rejected = insulation_meaning(findings) == Some(InsulationMeaning::Rejected);
+    let others = [
+        (findings.says(Question::Tingle, "reported"), Message::new("permission-tingle")),
+        (rejected, Message::new("permission-insulation")),
+    ];
+    let cautions: Vec<OverlayId> = overlays.iter().copied().filter(found).collect();
+    let cautions = (!cautions.is_empty()).then(|| cautions_first(&cautions));
+    let others = others.into_iter().filter(|(is_so, _)| *is_so).map(|(_, message)| message);
+    touch_stopped(findings).into_iter().chain(cautions).chain(others).collect()
 }
 
 /// The same but for the touch test itself: what forbids to plug it in even for that.
 pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     let insulation = insulation_meaning(findings);
-    [
-        (!verdict.conflicts.is_empty(), "permission-conflict"),
-        (is_power_forbidden(verdict), "permission-cautions-first"),
+    let forbidding = forbidding(verdict);
+    let cautions = (!forbidding.is_empty()).then(|| cautions_first(&forbidding));
+    let conflict = !verdict.conflicts.is_empty();
+    let conflict = conflict.then(|| Message::new("permission-conflict"));
+    let found = [
         // Current has gone through a person: whatever explains it may not be among the answers.
         (findings.says(Question::Tingle, "reported"), "permission-tingle"),
         (insulation == Some(InsulationMeaning::Rejected), "permission-insulation"),
@@ -61,10 +86,9 @@ pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
     ]
     .into_iter()
     .filter(|(is_so, _)| *is_so)
-    .map(|(_, id)| Message::new(id))
-    .chain(verdict.doubts.iter().copied().map(doubtful))
-    .chain(leak(findings))
-    .collect()
+    .map(|(_, id)| Message::new(id));
+    let first = conflict.into_iter().chain(cautions).chain(found);
+    first.chain(verdict.doubts.iter().copied().map(doubtful)).chain(leak(findings)).collect()
 }
 
 fn doubtful(doubt: Doubt) -> Message {
@@ -101,17 +125,24 @@ fn leak(findings: &Findings) -> Option<Message> {
 /// Beyond this, 10 A, a path is as good as a wire and its current says nothing, mA.
 const MOST_SHOWN: f64 = 1e4;
 
-/// Whether a caution beside the class says not to power it, whatever the class.
-fn is_power_forbidden(verdict: &Verdict) -> bool {
-    verdict.overlays.iter().any(|overlay| {
+/// The cautions that forbid power, by their names: on a tag of paper no caution stands below.
+fn cautions_first(cautions: &[OverlayId]) -> Message {
+    let name = |overlay: &OverlayId| Message::new(format!("overlay-{}-name", overlay.id()));
+    Message::new("permission-cautions-first").list("cautions", cautions.iter().map(name).collect())
+}
+
+/// Those of the cautions beside the class that forbid power.
+fn forbidding(verdict: &Verdict) -> Vec<OverlayId> {
+    let forbids = |overlay: &OverlayId| {
         matches!(
-            overlay.id,
+            overlay,
             OverlayId::LineOnEarth
                 | OverlayId::DamagedCord
                 | OverlayId::FilterCapacitors
                 | OverlayId::WrongSupply
         )
-    })
+    };
+    verdict.overlays.iter().map(|overlay| overlay.id).filter(forbids).collect()
 }
 
 /// What would forbid power and can be seen from outside, where nobody has looked: not looking must not

@@ -12,9 +12,10 @@ use std::collections::BTreeSet;
 use uuid::Uuid;
 
 /// Each statement finds an event that is at fault, by the field that is.
-const CHECKS: [(&str, &str); 5] = [
+const CHECKS: [(&str, &str); 6] = [
     ("unit", include_str!("sql/whole_units.sql")),
     ("inspection", include_str!("sql/whole_inspections.sql")),
+    ("inspection", include_str!("sql/whole_elsewhere.sql")),
     ("supersedes", include_str!("sql/whole_supersedes.sql")),
     ("restores", include_str!("sql/whole_restores.sql")),
     ("supersedes", include_str!("sql/whole_heads.sql")),

@@ -104,6 +104,29 @@ impl Workbench {
         Ok(units.into_iter().collect())
     }
 
+    /// Deletes a unit for good, with all that was found of it, its photos, and the copies of the record that
+    /// hold them. Only that there was one is kept, so that no bundle brings it back.
+    ///
+    /// # Errors
+    /// There is no such unit, or the record cannot be written; nothing is deleted then.
+    pub fn delete_unit(&mut self, unit: Uuid) -> Result<(), Problem> {
+        self.store.unit(unit)?.ok_or_else(Problem::no_unit)?;
+        let before = self.store.photo_digests()?;
+        let stamp = self.stamp();
+        self.store.delete_unit(&stamp, unit, &mut self.around.ids)?;
+        self.forget(&before);
+        Ok(())
+    }
+
+    /// Removes what a deletion leaves beside the record: files of photos, and copies with what was deleted.
+    fn forget(&self, photos: &BTreeSet<String>) {
+        self.free_files(photos);
+        if let Some(record) = &self.record {
+            // The deletion is done whatever comes of this; the next snapshot tries again.
+            self.store.renew_snapshots(&Snapshots::of(record)).ok();
+        }
+    }
+
     /// The folder of photos, which a bundle's are written to before anything else is done with it.
     ///
     /// # Errors
@@ -121,11 +144,7 @@ impl Workbench {
         let before = self.store.photo_digests()?;
         let taken = work.arrived.take_in(&mut self.store, &files, (self.around.clock)())?;
         if taken.deleted > 0 {
-            self.free_files(&before);
-            if let Some(record) = &self.record {
-                // The deletion is done whatever comes of this; the next snapshot tries again.
-                self.store.renew_snapshots(&Snapshots::of(record)).ok();
-            }
+            self.forget(&before);
         }
         let says = import_says(&taken, self.words());
         Ok(ImportView {
@@ -173,7 +192,9 @@ fn import_says(taken: &crate::exchange::Imported, words: &Words) -> Vec<String> 
     };
     let late = Message::new("bundle-late").count("events", taken.late);
     let without = Message::new("bundle-without").count("photos", taken.without_photo);
-    let rest = [some(taken.late, late), some(taken.without_photo, without)];
+    let deleted = Message::new("bundle-deleted").count("units", taken.deleted);
+    let rest =
+        [some(taken.deleted, deleted), some(taken.late, late), some(taken.without_photo, without)];
     std::iter::once(whole).chain(rest.into_iter().flatten()).map(|m| words.say(&m)).collect()
 }
 

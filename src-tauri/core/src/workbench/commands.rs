@@ -95,7 +95,12 @@ impl Workbench {
         check(json!({"supply": supply, "access": access}))?;
         let inspection = (self.around.ids)();
         let changes = vec![Change::InspectionStarted, Change::InspectionAccess(access.to_vec())];
-        self.act(unit, Some(inspection), changes)?;
+        // The last one is the one that counts: a clock that is behind, or was ahead on another device, must not
+        // make it an earlier one.
+        let all = self.store.inspections(unit)?;
+        let newest = all.iter().map(|one| one.started_at).max();
+        let earliest = newest.map_or(0, |newest| newest.saturating_add(1));
+        self.act_after(unit, Some(inspection), changes, earliest)?;
         self.settled(inspection)
     }
 
@@ -291,6 +296,18 @@ impl Workbench {
         self.set_all(inspection, vec![change])
     }
 
+    /// As [`Workbench::set`], at a time that is no earlier than another.
+    pub(super) fn set_after(
+        &mut self,
+        inspection: Uuid,
+        change: Change,
+        earliest: i64,
+    ) -> Result<InspectionView, Problem> {
+        let (found, _) = self.find(inspection)?;
+        self.act_after(found.unit, Some(inspection), vec![change], earliest)?;
+        self.settled(inspection)
+    }
+
     pub(super) fn set_all(
         &mut self,
         inspection: Uuid,
@@ -307,7 +324,7 @@ impl Workbench {
         let view = self.view(&found, &unit)?;
         let mut verdict = json!(view.verdict);
         if let Value::Object(verdict) = &mut verdict {
-            verdict.insert("made_of".to_owned(), made_of(&unit, &found));
+            verdict.insert("made_of".to_owned(), made_of(&unit, self.store.place_in(&found)?));
             verdict.insert("basis".to_owned(), json!(view.tag.basis));
         }
         self.store.save_verdict(&Verdict {

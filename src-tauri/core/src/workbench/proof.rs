@@ -117,6 +117,10 @@ impl Workbench {
         let outcomes = outcomes(&plan, &kept);
         let (found, unit) = self.find(inspection)?;
         let compared = self.compared(&found, &unit, &case)?;
+        let ready = is_ready(&case.chosen, &plan, &outcomes);
+        // As the queue says it: by the last repair that was chosen, and by what was found since.
+        let is_marked = ready && unit.state.as_deref() == Some(READY);
+        let marked_ready = is_marked && self.prove_unit(unit.id).is_ok();
         let says = ProofWords { words: &self.words };
         let line = |one: &Outcome| {
             let entry = kept.get(one.planned.line.id());
@@ -125,7 +129,6 @@ impl Workbench {
         let lines = outcomes.iter().map(line);
         let count = |mark| outcomes.iter().filter(|one| one.mark == mark).count();
         let counts = [ProofMark::Open, ProofMark::Passed, ProofMark::Failed].map(count);
-        let ready = is_ready(&case.chosen, &plan, &outcomes);
         let held = plan.is_live_straight.then_some("proof-never-live");
         let id = |id: &&str| self.words.say_id(id);
         Ok(ProofView {
@@ -134,7 +137,7 @@ impl Workbench {
             lines: lines.collect(),
             counts,
             ready,
-            marked_ready: ready && unit.state.as_deref() == Some(READY),
+            marked_ready,
             says: says.progress(counts, case.chosen.stack.is_empty()),
             compared,
         })
@@ -163,7 +166,9 @@ impl Workbench {
             let message = Message::new("takes-line-in-turn").message("line", name);
             return Err(FieldError::new("line", message).into());
         }
-        self.set(inspection, found(&format!("{PROOF}.{line}"), entry))
+        // A clock that was set back must not make it an entry of before the repair was chosen.
+        let chosen = kept::chosen_at(&self.store, inspection)?.unwrap_or_default();
+        self.set_after(inspection, found(&format!("{PROOF}.{line}"), entry), chosen)
     }
 
     fn plan_of(&mut self, case: &Case) -> Result<ProofPlan, Problem> {
@@ -184,11 +189,12 @@ impl Workbench {
         let verdict = self.verdict_on(&before);
         let classes = [verdict.treat_as, case.verdict.treat_as];
         let kept = self.store.latest_verdict(first.id)?;
+        let place = self.store.place_in(&first)?;
         let currents = [&verdict, &case.verdict].map(|one| one.worst.milliamperes);
         let says = ProofWords { words: &self.words };
         Ok(Some(ComparedView {
             at: first.started_at,
-            first: unit_view(unit, Some(&first), kept.as_ref()),
+            first: unit_view(unit, Some(&first), kept.as_ref(), place),
             sentences: says.compared(classes, currents),
             worse: classes[1].is_worse_than(classes[0]),
             classes,

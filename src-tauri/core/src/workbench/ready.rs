@@ -12,10 +12,13 @@ use super::repairs::{CHOSEN, after_all};
 use super::session::Workbench;
 use super::views::InspectionView;
 use crate::hazard::Class;
-use crate::inspection::{Findings, Judge, Possible, brief};
+use crate::inspection::{Findings, Judge, Possible, brief, found_against};
 use crate::remedy::{Bench, Chosen, Outcome, ProofMark, Setup, plan};
-use crate::store::{Change, Inspection, Store};
+use crate::store::{Change, Inspection, Store, WorkState};
 use crate::words::Message;
+
+/// What the key of an entry of the live test begins with.
+const LIVE_TEST: &str = "live_test.";
 
 /// All that the proof of a repair is worked out from; needs no record.
 pub(super) struct Proving {
@@ -25,13 +28,16 @@ pub(super) struct Proving {
     /// What the inspection that the unit is shown by found, where that is a later one: a proof says nothing
     /// of what was found after it.
     since: Option<Findings>,
+    /// A live test was entered after the repair was chosen.
+    is_tested: bool,
 }
 
 impl Proving {
     /// Asks for the proof.
     ///
     /// # Errors
-    /// Nothing was chosen, a line of the plan is open or failed, or the unit was found worse since.
+    /// Nothing was chosen, a line of the plan is open or failed, or the unit was found worse since, or what was
+    /// found since forbids power.
     pub(super) fn prove(
         &self,
         bench: &mut Bench,
@@ -51,10 +57,16 @@ impl Proving {
         if !is_ready(&self.chosen, &plan, &outcomes) {
             return refuse(not_ready(&outcomes));
         }
+        if self.is_tested && self.findings.touch_stop().is_some() {
+            return against(found_against(&self.findings, &[]));
+        }
         let Some(since) = &self.since else { return Ok(()) };
         let left = bench.brief(repaired).class;
-        let found = brief(since, judge.get_or_insert_with(|| Judge::of(since))).treat_as;
-        if found.is_worse_than(left) { refuse(found_worse(found, left)) } else { Ok(()) }
+        let found = brief(since, judge.get_or_insert_with(|| Judge::of(since)));
+        if found.treat_as.is_worse_than(left) {
+            return refuse(found_worse(found.treat_as, left));
+        }
+        against(found_against(since, &found.overlays))
     }
 }
 
@@ -65,7 +77,7 @@ impl Workbench {
     /// As [`Workbench::set_unit_state`] to ready.
     pub fn mark_ready(&mut self, inspection: Uuid, ready: bool) -> Result<InspectionView, Problem> {
         if !ready {
-            return self.set(inspection, Change::Withdrawn { subject: "unit.state".to_owned() });
+            return self.set(inspection, Change::UnitState(WorkState::ProofOpen.id().to_owned()));
         }
         proving_of(&self.store, inspection)?.prove(&mut self.repairs, &mut self.judge)?;
         self.set(inspection, Change::UnitState(READY.to_owned()))
@@ -95,7 +107,10 @@ pub(super) fn proving(store: &Store, unit: Uuid) -> Result<Option<Proving>, Prob
 
 fn proving_of(store: &Store, inspection: Uuid) -> Result<Proving, Problem> {
     let (of, unit) = kept::find(store, inspection)?;
-    let chosen = store.findings(inspection)?.into_iter().find(|kept| kept.key == CHOSEN);
+    let kept = store.findings(inspection)?;
+    let chosen = kept.iter().find(|kept| kept.key == CHOSEN).cloned();
+    let since = chosen.as_ref().map_or(i64::MAX, |chosen| chosen.at);
+    let is_tested = kept.iter().any(|kept| kept.key.starts_with(LIVE_TEST) && kept.at >= since);
     let order = |one: &Inspection| (one.started_at, one.id);
     let last = kept::last_with_something(store, unit.id)?.filter(|last| order(last) > order(&of));
     Ok(Proving {
@@ -103,6 +118,7 @@ fn proving_of(store: &Store, inspection: Uuid) -> Result<Proving, Problem> {
         chosen: chosen.map_or(Ok(Chosen::none()), |kept| Chosen::read(kept.value))?,
         entries: kept::entries(store, inspection)?,
         since: last.map(|last| kept::read(store, &last, &unit)).transpose()?,
+        is_tested,
     })
 }
 
@@ -112,6 +128,12 @@ fn not_ready(outcomes: &[Outcome]) -> Message {
     let name = |one: &Outcome| Message::new(format!("proof-{}", one.planned.line.id()));
     Message::new("proof-not-ready")
         .list("lines", outcomes.iter().filter(is_left).map(name).collect())
+}
+
+/// Refuses where something that was found since the repair speaks against power, saying the first of it.
+fn against(found: Vec<Message>) -> Result<(), Problem> {
+    let Some(why) = found.into_iter().next() else { return Ok(()) };
+    Err(Problem::new(Code::BadInput, Message::new("proof-held-back").message("why", why)))
 }
 
 /// Why a unit may not be marked ready: it was found worse since.

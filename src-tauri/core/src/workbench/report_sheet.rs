@@ -17,6 +17,12 @@ use crate::words::{Message, Words};
 const CIRCUIT: f32 = 0.55;
 const CHART: f32 = 1.0;
 
+/// When an inspection began, and when it is told of; UTC milliseconds.
+pub(super) struct Times {
+    pub(super) began: i64,
+    pub(super) made: i64,
+}
+
 /// Puts views into the blocks of a report.
 pub(super) struct SheetWords<'a> {
     words: &'a Words,
@@ -73,9 +79,15 @@ impl<'a> SheetWords<'a> {
     }
 
     /// The first page: the verdict, what it warns of, and what is next.
-    pub(super) fn first(&self, view: &InspectionView, photo: Option<Photo>) -> Vec<Block> {
+    pub(super) fn first(
+        &self,
+        view: &InspectionView,
+        times: &Times,
+        photo: Option<Photo>,
+    ) -> Vec<Block> {
         let tag = &view.tag;
         let mut blocks = vec![Block::Verdict(Box::new(self.verdict(view, photo)))];
+        blocks.extend(self.times(view, times).into_iter().map(Block::Note));
         if view.unit.demo {
             blocks.push(Block::Note(self.say("report-demo")));
         }
@@ -88,9 +100,25 @@ impl<'a> SheetWords<'a> {
         blocks
     }
 
+    /// When it was inspected and this was made, and what a later inspection finds.
+    fn times(&self, view: &InspectionView, times: &Times) -> Vec<String> {
+        let began = Message::new("report-when")
+            .text("began", when(times.began))
+            .text("made", when(times.made));
+        let later = view.others.iter().filter(|other| other.at > times.began);
+        let later = later.max_by_key(|other| other.at).map(|other| {
+            let class = other.unit.treat_as.as_ref();
+            let class = class.map(|class| Message::new(format!("class-{class}-inline")));
+            Message::new("report-later")
+                .text("when", when(other.at))
+                .message("class", class.unwrap_or_else(|| Message::new("queue-unknown")))
+        });
+        [Some(began), later].into_iter().flatten().map(|one| self.words.say(&one)).collect()
+    }
+
     /// What fits into a message.
-    pub(super) fn brief(&self, view: &InspectionView) -> Vec<Block> {
-        let mut blocks = self.first(view, None);
+    pub(super) fn brief(&self, view: &InspectionView, times: &Times) -> Vec<Block> {
+        let mut blocks = self.first(view, times, None);
         blocks.push(Block::Paragraph(String::new()));
         blocks.push(Block::Paragraph(self.say("report-foot")));
         blocks

@@ -9,7 +9,7 @@ use uuid::Uuid;
 use super::error::{Code, Problem};
 use super::kept;
 use super::queue::unit_of;
-use super::report_sheet::SheetWords;
+use super::report_sheet::{SheetWords, Times};
 use super::session::Workbench;
 use super::tag_sheet::hang_tag;
 use super::upkeep::ENGINE;
@@ -90,8 +90,9 @@ impl Workbench {
     /// There is no such inspection, or the record cannot be read.
     pub fn report_text(&mut self, inspection: Uuid) -> Result<String, Problem> {
         let view = self.inspection(inspection)?;
+        let times = self.times(inspection)?;
         let words = SheetWords::new(&self.words);
-        let blocks = words.brief(&view);
+        let blocks = words.brief(&view, &times);
         Ok(text(&Sheet { blocks, ..Sheet::default() }))
     }
 
@@ -170,7 +171,7 @@ impl Workbench {
             unit.name.clone(),
             unit.place.clone(),
             say(kind),
-            say(class),
+            class.map_or_else(|| self.words.say_id("queue-unknown"), |class| say(Some(class))),
             say(basis),
             when(unit.changed_at),
         ]
@@ -197,8 +198,9 @@ impl Workbench {
         };
         let proof = if repair.is_some() { Some(self.proof(view.id)?) } else { None };
         let photos = self.report_photos(view)?;
+        let times = self.times(view.id)?;
         let words = SheetWords::new(&self.words);
-        let mut blocks = words.first(view, photos.first().cloned());
+        let mut blocks = words.first(view, &times, photos.first().cloned());
         blocks.extend(words.found(view, &readings));
         blocks.extend(words.pictures(photos, ask));
         blocks.extend(words.grid(&grid));
@@ -257,6 +259,11 @@ impl Workbench {
     /// What makes documents, with its version.
     fn creator(&self) -> String {
         self.words.say(&Message::new("report-creator").text("version", ENGINE))
+    }
+
+    fn times(&self, inspection: Uuid) -> Result<Times, Problem> {
+        let began = self.find(inspection)?.0.started_at;
+        Ok(Times { began, made: (self.around.clock)() })
     }
 
     fn made(&self) -> String {

@@ -13,7 +13,7 @@ use super::search_words::Vocabulary;
 use super::views::{InspectionView, OtherView, UnitView, inspection_view, unit_view};
 use crate::arrangement::Arrangement;
 use crate::hazard::Grid;
-use crate::inspection::{Findings, Foreseen, Judge, Verdict, assess_next};
+use crate::inspection::{Findings, Foreseen, Judge, Verdict, assess_next, brief};
 use crate::remedy::Bench;
 use crate::store::{Action, Change, Inspection, Stamp, Store, StoreError, Unit, UnitFilter};
 use crate::words::Words;
@@ -108,18 +108,32 @@ impl Workbench {
     }
 
     /// The other inspections of a unit that anything was found in, newest first.
-    fn others(&self, inspection: &Inspection, unit: &Unit) -> Result<Vec<OtherView>, Problem> {
+    fn others(&mut self, inspection: &Inspection, unit: &Unit) -> Result<Vec<OtherView>, Problem> {
         let mut others = Vec::new();
         for other in self.store.inspections(unit.id)? {
             if other.id != inspection.id && kept::has_something(&self.store, other.id)? {
-                let kept = self.store.latest_verdict(other.id)?;
-                others.push(OtherView {
-                    at: other.started_at,
-                    unit: unit_view(unit, Some(&other), kept.as_ref()),
-                });
+                others.push(OtherView { at: other.started_at, unit: self.other(&other, unit)? });
             }
         }
         Ok(others)
+    }
+
+    /// Another inspection of a unit, with its class: worked out where none was kept, or of something else.
+    fn other(&mut self, other: &Inspection, unit: &Unit) -> Result<UnitView, Problem> {
+        let kept = self.store.latest_verdict(other.id)?;
+        let place = self.store.place_in(other)?;
+        let line = unit_view(unit, Some(other), kept.as_ref(), place);
+        // What cannot be read has no class.
+        let (None, Ok(findings)) = (&line.treat_as, self.read(other, unit)) else {
+            return Ok(line);
+        };
+        let found = brief(&findings, self.judge.get_or_insert_with(|| Judge::of(&findings)));
+        Ok(UnitView {
+            signal: Some(found.treat_as.signal()),
+            treat_as: Some(found.treat_as.id().to_owned()),
+            basis: Some(found.basis.id().to_owned()),
+            ..line
+        })
     }
 
     /// An inspection as it stands: what was found, the verdict, what to ask next.
@@ -144,7 +158,8 @@ impl Workbench {
         let verdict = self.verdict_on(&findings);
         let kept = self.store.findings(inspection.id)?;
         let last = self.store.latest_verdict(inspection.id)?;
-        let line = unit_view(unit, Some(inspection), last.as_ref());
+        let place = self.store.place_in(inspection)?;
+        let line = unit_view(unit, Some(inspection), last.as_ref(), place);
         let photos = self.photo_views(inspection.id)?;
         let mut view = inspection_view(line, &findings, &verdict, &kept, &self.words);
         // What was kept may be of another version, or not be there yet of what came in a bundle.
@@ -201,7 +216,19 @@ impl Workbench {
         inspection: Option<Uuid>,
         changes: Vec<Change>,
     ) -> Result<(), Problem> {
-        let stamp = self.stamp();
+        self.act_after(unit, inspection, changes, 0)
+    }
+
+    /// As [`Workbench::act`], at a time that is no earlier than another, whatever the clock says.
+    pub(super) fn act_after(
+        &mut self,
+        unit: Uuid,
+        inspection: Option<Uuid>,
+        changes: Vec<Change>,
+        earliest: i64,
+    ) -> Result<(), Problem> {
+        let now = self.stamp();
+        let stamp = Stamp { at: now.at.max(earliest), ..now };
         let action = Action { unit, inspection, changes, demo: false };
         self.store.append(&stamp, &action, &mut self.around.ids)?;
         Ok(())

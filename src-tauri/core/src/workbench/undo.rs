@@ -3,6 +3,7 @@
 use uuid::Uuid;
 
 use super::error::Problem;
+use super::proof::READY;
 use super::session::Workbench;
 use super::views::InspectionView;
 use crate::store::{Change, Event, Inspection, Scope};
@@ -48,8 +49,12 @@ impl Workbench {
         let device = &self.around.device;
         let whole = Scope { unit: inspection.unit, inspection: None };
         let Some(last) = self.store.next_undo(whole, device)? else { return Ok(None) };
+        // What was said of the work in the queue is taken back there; only that it is ready is said here.
+        let is_of_queue =
+            |event: &Event| matches!(event.typed(), Change::UnitState(state) if state != READY);
         let elsewhere = |event: &Event| {
-            event.intent == last && event.inspection.is_some_and(|other| other != inspection.id)
+            let is_others = event.inspection.is_some_and(|other| other != inspection.id);
+            event.intent == last && (is_others || is_of_queue(event))
         };
         if !events.iter().any(elsewhere) {
             return Ok(Some((whole, last)));

@@ -10,6 +10,7 @@ use super::heaters::heater_hint;
 use super::photos::PhotoView;
 use super::question_views::{QuestionView, also, hints, step_view};
 use super::tag::{Tag, tag};
+use super::upkeep::ENGINE;
 use crate::hazard::{Class, Signal};
 use crate::inspection::{Findings, Verdict};
 use crate::store::{Finding, Inspection, Unit, Verdict as Kept};
@@ -114,17 +115,18 @@ pub fn presets(words: &Words) -> Vec<PresetView> {
 }
 
 /// What a snapshot was made of; one made of something else says nothing any more, and no class is
-/// better than a kinder one.
-pub(super) fn made_of(unit: &Unit, inspection: &Inspection) -> Value {
-    json!({"changed_at": inspection.changed_at, "supply": unit.supply})
+/// better than a kinder one. What came from another device may be of an earlier time, so its place in the log counts.
+pub(super) fn made_of(unit: &Unit, place: i64) -> Value {
+    json!({"place": place, "supply": unit.supply, "engine": ENGINE})
 }
 
 pub(super) fn unit_view(
     unit: &Unit,
     inspection: Option<&Inspection>,
     kept: Option<&Kept>,
+    place: i64,
 ) -> UnitView {
-    let current = inspection.map(|inspection| made_of(unit, inspection));
+    let current = inspection.map(|_| made_of(unit, place));
     let kept = kept.filter(|kept| kept.verdict.get("made_of") == current.as_ref());
     let field = |name: &str| {
         let value = kept.and_then(|kept| kept.verdict.get(name));

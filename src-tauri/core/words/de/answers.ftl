@@ -15,11 +15,11 @@ answer-plug-no_plug = Kabel oder Stecker abgeschnitten oder fehlt
 
 answer-bare_metal-none_anywhere = Nirgends
 answer-bare_metal-screws_or_shafts = Schrauben, Madenschrauben oder Achsen
-answer-bare_metal-panel_or_cabinet = Feld, Zierleiste, Gitter, Plattenteller, Gehäuse
+answer-bare_metal-panel_or_cabinet = Frontplatte, Zierleiste, Gitter, Plattenteller, Gehäuse
 answer-bare_metal-instrument_jack = Klinke für Instrument oder Mikrofon, oder bei Gebrauch gehaltenes Metall
 answer-bare_metal-socket_or_pickup = Andere Buchse, Tonabnehmer oder Tonarm
 
-answer-back-fitted = An ihrem Platz und heil
+answer-back-fitted = An ihrem Platz und unversehrt
 answer-back-missing = Fehlt, gebrochen oder lose
 
 answer-terminals-none = Keine
@@ -55,13 +55,13 @@ answer-tingle-not_reported = Nachgefragt: niemand
 answer-rewired-looks_original = Sieht ursprünglich aus
 answer-rewired-reworked = Umgebaut
 
-answer-cord-sound = Heil, neuzeitlicher Kunststoff
+answer-cord-sound = Unbeschädigt, moderner Kunststoff
 answer-cord-cracked = Rissig, blank, klebrig oder hart
 answer-cord-spliced = Geflickt oder umklebt
 answer-cord-cloth_or_rubber = Altes Gewebe oder Gummi, kein Schaden gesehen
 
-answer-cord_wires-ordinary = So viele Drähte wie Stifte
-answer-cord_wires-three_wires_two_pins = Drei Drähte, aber zwei Stifte
+answer-cord_wires-ordinary = So viele Adern wie Stifte
+answer-cord_wires-three_wires_two_pins = Drei Adern, aber zwei Stifte
 
 answer-accessory_outlet-present = Ja
 answer-accessory_outlet-absent = Nein
@@ -108,7 +108,7 @@ answer-fuse-pin_a_leg = Im Leiter von Stift A
 answer-fuse-pin_b_leg = Im Leiter von Stift B
 answer-fuse-none = Keine Sicherung
 
-answer-filter_capacitors-sound = Sie sehen heil aus
+answer-filter_capacitors-sound = Sie sehen unbeschädigt aus
 answer-filter_capacitors-swollen_or_leaking = Aufgebläht oder ausgelaufen
 
 answer-materials-none = Keines davon
@@ -143,7 +143,7 @@ finding-meter = benutztes Messgerät
 finding-tingle = Frage nach einem Kribbeln
 finding-rewired = Zeichen eines Umbaus
 finding-cord = Zustand des Netzkabels
-finding-cord_wires = Drähte im Netzkabel
+finding-cord_wires = Adern im Netzkabel
 finding-accessory_outlet = Steckdose am Gerät
 finding-fuse = Sicherung
 finding-filter_capacitors = Siebkondensatoren
@@ -168,4 +168,4 @@ finding-ohms_earth_part = Messung vom Schutzkontakt zum blanken Metall
 finding-ohms_a_b_on = Messung von Stift zu Stift bei Schalter ein
 finding-ohms_a_b_off = Messung von Stift zu Stift bei Schalter aus
 finding-insulation_megohms = Isolationsprüfung
-finding-touch_test_volts = Berührungsprüfung
+finding-touch_test_volts = Berührungsstromprüfung

@@ -1,10 +1,10 @@
-# Prüfungen an der Werkbank: gespeicherte Ladung, Isolation, Berührungsprüfung unter Spannung.
+# Prüfungen an der Werkbank: gespeicherte Ladung, Isolation, Berührungsstromprüfung unter Spannung.
 
 ## Gespeicherte Ladung
 
 charge-energy = Energie
 charge-charge = Ladung
-charge-first = Erster Strom
+charge-first = Anfangsstrom
 charge-electrolytic-note = Wie aufgedruckt, bis um die Hälfte mehr: Ein alter Elektrolytkondensator kann so viel mehr haben, als darauf steht.
 charge-marked-note = Wie aufgedruckt, bis um ein Fünftel mehr.
 charge-charge-note = Was durch den geht, der beide Enden berührt.
@@ -22,7 +22,7 @@ charge-limit-reflex = 400 V und 0,25 J: ein Zucken, das Sie umwirft
 charge-limit-touchable = 60 V und 45 µC: zu viel für ein Teil, das jeder berühren darf
 charge-not-ruled-out = Ein nicht erreichter Grenzwert ist kein Versprechen. Eine kleinere Ladung durch die Brust oder ein Zucken in etwas hinein, das heiß ist oder unter Spannung steht, ist nicht ausgeschlossen.
 charge-unplug = Stecker ziehen und im Blick behalten.
-charge-timer = Die Zeit gilt für einen heilen Entladewiderstand, der höchstens ein Fünftel von seinem Aufdruck abweicht, und für diesen Kondensator. Ein offener Widerstand, ein aufgeblähter Kondensator oder eine zurückkriechende Ladung verlängern sie: sich nie auf die Zeit allein verlassen.
+charge-timer = Die Zeit gilt für einen intakten Entladewiderstand, der höchstens ein Fünftel von seinem Aufdruck abweicht, und für diesen Kondensator. Ein offener Widerstand, ein aufgeblähter Kondensator oder eine zurückkriechende Ladung verlängern sie: sich nie auf die Zeit allein verlassen.
 charge-no-bleed = Nichts leert ihn von selbst. Nicht darauf warten.
 charge-measure = An ihm messen, in einem Gleichspannungsbereich, der mehr zeigt, als er halten kann.
 charge-discharge = Über einen Widerstand von einigen Kiloohm entladen, der das aushält, mit isolierten Klemmen und einer Hand. Dann nochmals messen, und eine Minute später noch einmal.
@@ -48,7 +48,7 @@ insulation-capacitor-apart = Mit abgelötetem Kondensator gemessen, besagt er ni
 insulation-leak = Als eigener Ableitweg sind das { $current } bei { $volts }.
 insulation-not-class = Das besagt, wie gut die Isolation heute ist. Die Klasse ändert es nicht: Ein Kondensator, eine Wicklung oder ein loser Draht kann morgen versagen.
 
-## Die Berührungsprüfung unter Spannung
+## Die Berührungsstromprüfung unter Spannung
 
 touch-qualified = Eine Prüfung unter Spannung, nur für eine Elektrofachkraft. Örtliche Vorschriften gehen vor. Für alle anderen ist hier Schluss.
 touch-energised = Solange der Stecker steckt, nichts berühren. Alles wird vorher angeklemmt.
@@ -63,7 +63,7 @@ touch-refused-outside_supply = Ein externes Netzteil speist es. Dieses als eigen
 touch-refused-no_metal = Es wurde kein blankes Metall gefunden, an dem sich prüfen ließe.
 touch-refused-no_meter = Sie braucht ein Messgerät und jemanden, der damit umgehen kann.
 
-touch-protection-gfci = GFCI
+touch-protection-gfci = FI-Schutzschalter (GFCI)
 touch-protection-gfci-says = Jetzt die Prüftaste drücken: Er muss auslösen. Er begrenzt, wie lange ein Strom fließt, nicht wie viel.
 touch-protection-rcd = FI-Schutzschalter (RCD), 30 mA oder weniger
 touch-protection-rcd-says = Jetzt die Prüftaste drücken: Er muss auslösen. Er begrenzt, wie lange ein Strom fließt, nicht wie viel.
@@ -78,10 +78,10 @@ touch-tool-network = Ein Widerstand von 1500 Ω, 10 W oder mehr, und ein Kondens
 touch-tool-meter = Ein Messgerät im Wechselspannungsbereich mit 10 MΩ oder mehr, dazu ein niederohmiger Bereich oder ein zweipoliger Spannungsprüfer; Leitungen und Messkategorie für das Netz geeignet.
 touch-ghost = Allein zeigt ein gewöhnliches Messgerät (10 MΩ) hier bis zu { $most } an Metall, das den Grenzwert einhält: Streukapazität genügt dafür, und dahinter steht kaum Strom. Das ist eine Geisterspannung, und das Messnetzwerk nimmt sie weg. Über { $stop } kann das Messgerät allein es nicht unterscheiden, also hält die Prüfung dort an, bis niederohmig gemessen ist.
 touch-ghost-none = Eine nennenswerte Geisterspannung ist hier nicht zu erwarten: Was ein Messgerät allein an diesem Metall zeigt, hat Strom hinter sich oder fließt über einen Schutzleiter ab. Über { $stop } hält die Prüfung an.
-touch-ghost-stops = Allein zeigt ein gewöhnliches Messgerät (10 MΩ) hier bis zu { $most } an Metall, das den Grenzwert einhält: Streukapazität genügt dafür, und dahinter steht kaum Strom. Das ist eine Geisterspannung, und das Messnetzwerk nimmt sie weg. Aber das Messgerät allein kann sie nicht vom Netz unterscheiden, also hält die Prüfung über { $stop } auch bei heilem Metall an. In einem niederohmigen Bereich schrumpft eine Geisterspannung auf so gut wie nichts, das Netz nicht.
+touch-ghost-stops = Allein zeigt ein gewöhnliches Messgerät (10 MΩ) hier bis zu { $most } an Metall, das den Grenzwert einhält: Streukapazität genügt dafür, und dahinter steht kaum Strom. Das ist eine Geisterspannung, und das Messnetzwerk nimmt sie weg. Aber das Messgerät allein kann sie nicht vom Netz unterscheiden, also hält die Prüfung über { $stop } auch bei Metall an, das den Grenzwert einhält. In einem niederohmigen Bereich schrumpft eine Geisterspannung auf so gut wie nichts, das Netz nicht.
 touch-stopped = Halt. Stecker ziehen. Über { $stop } am Messgerät allein kann das das Netz selbst sein: Das Messnetzwerk wird nicht angeklemmt. Mit gezogenem Stecker mit dem Ohmmeter messen. Ein niederohmiger Bereich kann eine Geisterspannung vom Netz unterscheiden: Eine Geisterspannung verschwindet darin fast.
-touch-stopped-low = Halt. Auch niederohmig bleibt es über { $stop }. Das ist keine Geisterspannung: behandeln als Netz.
-touch-stopped-tripped = Halt. Der Schutz hat ausgelöst. Den Stecker des Geräts ziehen, bevor Sie ihn zurückstellen, und nicht noch einmal versuchen.
+touch-stopped-low = Halt. Auch niederohmig bleibt es über { $stop }. Das ist keine Geisterspannung: als Netzspannung behandeln.
+touch-stopped-tripped = Halt. Der Schutz hat ausgelöst. Den Stecker des Geräts ziehen, bevor Sie den Schutz zurückstellen, und nicht noch einmal versuchen.
 touch-stopped-above = Halt. Stecker ziehen. Das liegt über dem Grenzwert: Mehr muss nicht gemessen werden.
 touch-tripped = er hat ausgelöst
 touch-tripped-says = Der Schutz hat ausgelöst: Zur Erde floss mehr, als eine Berührung bekommen darf. Nicht benutzen, bis der Grund gefunden ist.
@@ -95,7 +95,7 @@ touch-position-only_on = Schalter EIN
 touch-position-only_off = Schalter AUS
 
 
-touch-more = Mehr, als heile Bauteile hier erklären. Es gibt einen Ableitweg, der nicht gefunden wurde.
+touch-more = Mehr, als intakte Bauteile hier erklären. Es gibt einen Ableitweg, der nicht gefunden wurde.
 touch-together-above = { $most } liegt über dem Grenzwert von { $limit }. Stecker ziehen und nicht benutzen. Die Klasse zählt weiterhin für das, was ein Fehler mehr bewirken würde.
 touch-together-below = Nichts bisher Gemessenes liegt über dem Grenzwert von { $limit }; das Höchste war { $most }. So ist es heute, eingesteckt wie es war. Die Klasse ändert das nicht: Sie ist, was ein Fehler mehr bewirken würde.
 
@@ -122,7 +122,7 @@ touch-above = { $current } und { $watts } im Widerstand: über dem Grenzwert von
 touch-below = { $current } und { $watts } im Widerstand. Der Grenzwert ist { $limit }, { $limit_current }.
 touch-apart = Das Messnetzwerk zeigt mehr als das Messgerät allein. Das kann nicht sein: ein anderes Metallteil, eine andere Lage oder eine lose Klemme. Den Messwert unter „Gefunden“ zurücknehmen und diese Lage neu beginnen.
 touch-unchecked = Gemessen ohne das Messgerät allein davor. Zählt nur, wenn es über dem Grenzwert liegt.
-touch-less = Weniger, als zu erwarten war. Ist diese Erde eine Erde, ist das Messnetzwerk heil, greifen die Klemmen auf blankem Metall? Erde und Messgerät neu nachweisen.
+touch-less = Weniger, als zu erwarten war. Ist diese Erde eine Erde, ist das Messnetzwerk intakt, greifen die Klemmen auf blankem Metall? Erde neu nachweisen, Messgerät neu prüfen.
 touch-implied = Der höchste Messwert ist so viel, wie { $farads } vom Außenleiter allein durchließen.
 touch-implied-known = Der höchste Messwert ist so viel, wie { $farads } vom Außenleiter allein durchließen. Der Netzkondensator darin ist mit { $known } angegeben; in der anderen Lage von Stecker oder Schalter zeigt er weniger.
 touch-alone-says = Das Messgerät allein zeigt mehr als { $stop }. Nichts lässt sich schließen, bevor das erklärt ist. Nicht benutzen.
@@ -130,8 +130,8 @@ touch-told-says = Genannt wurden { $most }, ohne Erde, Schutz oder Gegenprobe da
 touch-together-doubt = Einige Messwerte können nicht stimmen, oder die Erde ist nicht nachgewiesen. Nichts lässt sich schließen, bis das behoben ist.
 touch-not-read = Nicht gemessen: { $position }
 
-finding-live_test-qualified = wer die Berührungsprüfung macht
-finding-live_test-protection = Schutz bei der Berührungsprüfung
+finding-live_test-qualified = wer die Berührungsstromprüfung macht
+finding-live_test-protection = Schutz bei der Berührungsstromprüfung
 finding-live_test-earth_volts = Nachweis der Erde
 finding-live_test-check_first_on = Messgerät allein: Marke an Marke, Schalter ein
 finding-live_test-check_first_off = Messgerät allein: Marke an Marke, Schalter aus
@@ -142,11 +142,11 @@ finding-live_test-low_first_off = niederohmig: Marke an Marke, Schalter aus
 finding-live_test-low_second_on = niederohmig: umgedreht, Schalter ein
 finding-live_test-low_second_off = niederohmig: umgedreht, Schalter aus
 finding-live_test-tripped_first_on = Schutz: Marke an Marke, Schalter ein
-finding-live_test-first_on = Berührungsprüfung: Marke an Marke, Schalter ein
+finding-live_test-first_on = Berührungsstromprüfung: Marke an Marke, Schalter ein
 finding-live_test-tripped_first_off = Schutz: Marke an Marke, Schalter aus
-finding-live_test-first_off = Berührungsprüfung: Marke an Marke, Schalter aus
+finding-live_test-first_off = Berührungsstromprüfung: Marke an Marke, Schalter aus
 finding-live_test-tripped_second_on = Schutz: umgedreht, Schalter ein
-finding-live_test-second_on = Berührungsprüfung: umgedreht, Schalter ein
+finding-live_test-second_on = Berührungsstromprüfung: umgedreht, Schalter ein
 finding-live_test-tripped_second_off = Schutz: umgedreht, Schalter aus
-finding-live_test-second_off = Berührungsprüfung: umgedreht, Schalter aus
+finding-live_test-second_off = Berührungsstromprüfung: umgedreht, Schalter aus
 answer-live_test-qualified = eine Elektrofachkraft

@@ -7,7 +7,7 @@ caution-codes = Örtliche Vorschriften gehen vor. Verlangen sie mehr als hier st
 caution-not-checked = Geprüft wird hier nur die Netzseite. Brand, heiße Teile, Anodenspannung im Inneren und unsichtbare Fehler wurden nicht geprüft.
 # Die 5 % und die Berührung sind die der Tabelle der Körperimpedanz (body_impedance_ac.csv).
 caution-body-figures = Die Ströme sind für die 5 % der Menschen mit der niedrigsten Körperimpedanz berechnet, bei trockener Haut und großer Berührungsfläche. Nasse Haut ist schlimmer.
-caution-series-lamp = Eine Vorschaltlampe oder ein Stelltransformator begrenzt den Strom in einen Fehler. Einen Stromschlag verhindern sie nicht.
+caution-series-lamp = Eine Vorschaltlampe oder ein Stelltransformator begrenzt den Strom im Fehlerfall. Einen Stromschlag verhindern sie nicht.
 
 ## Was einen Stromschlag an der Steckdose beendet: beide Namen, sofern die Region nicht sagt, welcher dort üblich ist (guards/*.ftl). Die ersten beiden im Dativ.
 

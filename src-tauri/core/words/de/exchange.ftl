@@ -52,6 +52,10 @@ bundle-taken-in = Übernommen: { $units ->
    *[other] { $photos } neue Fotos
  }.
 bundle-nothing-new = Nichts wurde geändert: Im Bündel war nichts, was hier fehlte.
+bundle-deleted = { $units ->
+    [one] Ein Gerät wurde anderswo gelöscht und ist auch hier weg, mit allem, was daran gefunden wurde.
+   *[other] { $units } Geräte wurden anderswo gelöscht und sind auch hier weg, mit allem, was daran gefunden wurde.
+ }
 bundle-late = { $events ->
     [one] Ein Ereignis gehört zu einem Gerät, das hier gelöscht wurde; es wurde beiseitegelassen.
    *[other] { $events } Ereignisse gehören zu Geräten, die hier gelöscht wurden; sie wurden beiseitegelassen.

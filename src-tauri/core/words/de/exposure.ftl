@@ -1,7 +1,7 @@
 # Die Tafel der Lagen und einzelnen Fehler, und das Bild einer Anordnung.
 
-grid-of-one = Eine Anordnung ist übrig, und das ist sie. Jeder Wert gilt für die schlimmsten Grenzen ihrer Bauteile, bei { $volts }. Eine Lage, die hier niedrig ist, ist keine Art, das Gerät zu benutzen: Ein Fehler oder eine falsch gepolte Steckdose kann sie ändern.
-grid-of-worst = { $count } Anordnungen sind noch möglich. Das ist die schlimmste davon; jeder Wert gilt für die schlimmsten Grenzen ihrer Bauteile, bei { $volts }. In einer anderen davon kann eine Lage, die hier niedrig ist, unter Spannung sein: Keine Lage ist freigegeben.
+grid-of-one = Eine Anordnung ist übrig, und das ist sie. Jeder Wert gilt für die schlimmsten Grenzen ihrer Bauteile, bei { $volts }. Ein niedriger Wert in einer Lage heißt nicht, dass sich das Gerät so benutzen lässt: Ein Fehler oder eine falsch gepolte Steckdose kann ihn ändern.
+grid-of-worst = { $count } Anordnungen sind noch möglich. Das ist die schlimmste davon; jeder Wert gilt für die schlimmsten Grenzen ihrer Bauteile, bei { $volts }. In einer anderen davon kann das Metall in einer Lage, die hier einen niedrigen Wert hat, unter Spannung stehen: Keine Lage ist freigegeben.
 grid-conflict = Einige Beobachtungen können nicht alle zutreffen. Bis das geklärt ist, ist das hier das Schlimmste, was irgendeine davon offenlässt.
 grid-no-line = Nichts darin wird aus der Steckdose gespeist, also gibt es keine Lagen und keine Ströme zu zeigen.
 grid-line-on-earth = Bei dieser Anordnung legt eine Lage das Netz auf den Schutzleiter. Das Gerät steht unter Spannung, wie groß diese Ströme auch sind.

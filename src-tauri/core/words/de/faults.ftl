@@ -27,9 +27,9 @@ fault-earth_open-what = Strom, den der Schutzleiter abführte, fließt durch die
 fault-outlet_reversed = falsch gepolte Steckdose
 fault-outlet_reversed-what = Außenleiter und Neutralleiter sind vertauscht; ein Stecker, der nur auf eine Art passt, legt den Außenleiter also an den falschen Leiter.
 fault-neutral_open = Unterbrechung des Neutralleiters im Netz
-fault-neutral_open-what = Das Gerät kann tot sein, aber seine Neutralleiterseite wird von anderen Lasten zum Außenleiter hin gezogen.
+fault-neutral_open-what = Das Gerät kann tot sein, aber andere Lasten ziehen seine Neutralleiterseite in Richtung der Außenleiterspannung.
 
-fault-feed_earthed = Verbindung der getrennten Speisung mit Erde
+fault-feed_earthed = Verbindung der galvanisch getrennten Speisung mit Erde
 fault-feed_earthed-what = Die Isolation des Trenntransformators davor hat versagt, oder ein zweites Gerät daran verbindet einen seiner Leiter mit Erde. Der andere Leiter liegt dann an der ganzen Netzspannung.
 
 # Verbindet zwei Fehler zu einer Nennung; das Ergebnis füllt $fault.
@@ -54,7 +54,7 @@ isolation-no_line = Kein Netz im Inneren: nur Batterien.
 ## Netzkabel
 
 cord-two_pin_reversible = Zwei Stifte; verpolbar, passt auf beide Arten.
-cord-two_pin_polarised = Zwei Stifte, verpolungssicher; passt nur auf eine Art.
+cord-two_pin_polarised = Zwei Stifte, gepolt; passt nur auf eine Art.
 cord-three_pin_earthed = Schutzkontakt, mit dem Chassis verbunden; passt nur auf eine Art.
 cord-three_pin_unearthed = Schutzkontakt, aber kein Schutzleiter am Chassis; passt nur auf eine Art.
 cord-three_pin_cut = Schutzkontakt abgeschnitten; passt auf beide Arten, ohne Erde.

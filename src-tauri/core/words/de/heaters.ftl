@@ -117,7 +117,7 @@ tube-role-regulator = Stabilisatorröhre
 tube-role-ballast = Ballastwiderstand oder Netzkabel
 tube-role-barretter = Eisenwasserstoffwiderstand
 tube-role-lamp = Skalenlampe
-tube-role-unknown = Type nicht in der Liste
+tube-role-unknown = Typ nicht in der Liste
 
 ## Woher ihre Werte kommen, und wie weit sie nachgeprüft wurden
 

@@ -7,6 +7,7 @@ proof-still-live = Lässt sich nicht als bereit markieren: Auch mit dieser Repar
 proof-never-live = Nicht für eine Prüfung einstecken: Direkt an einer Steckdose steht es auch nach dieser Reparatur unter Spannung. Die Prüfpunkte, für die es eingesteckt sein müsste, entfallen.
 proof-progress = { $open } offen, { $passed } bestanden, { $failed } nicht bestanden.
 proof-found-worse = Lässt sich nicht als bereit markieren: Eine spätere Prüfung findet „{ $found }“, und nach der Reparatur sollte gelten: „{ $left }“.
+proof-held-back = Lässt sich nicht als bereit markieren. Seit der Reparatur: { $why }
 proof-not-ready = Lässt sich nicht als bereit markieren. Offen oder nicht bestanden: { $lines }.
 
 proof-mark-open = Offen
@@ -58,7 +59,7 @@ proof-leakage_first-how = Mit einem Ableitstrommessgerät, oder die Volt unter L
 proof-leakage_first-caution = Das Gerät muss auf etwas Isolierendem stehen, ohne Antenne und ohne Kabel daran.
 proof-leakage_second = Ableitstrom, Stecker in der anderen Lage
 proof-leakage_second-how = Dasselbe mit umgedrehtem Stecker, oder über eine umpolende Leitung, wo er nur auf eine Art passt.
-proof-leakage_second-caution = Nie ein Gerät umdrehen, dessen Chassis am Netz liegt und dessen Stecker nur auf eine Art passt.
+proof-leakage_second-caution = Nie umpolen bei einem Gerät, dessen Chassis am Netz liegt und dessen Stecker nur auf eine Art passt.
 proof-fuse_leg = Sicherung im Außenleiter
 proof-fuse_leg-how = Stecker gezogen. Bei entnommener Sicherung Ohm vom Außenleiterkontakt zum Schalter: OL, über dem Bereich. Mit eingesetzter Sicherung: so gut wie nichts.
 proof-fuse_leg-caution = Bei einem Stecker, der auf beide Arten passt, kann die Sicherung im Neutralleiter liegen: Dann öffnet sie und lässt das Gerät unter Spannung.

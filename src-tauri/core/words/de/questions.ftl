@@ -21,7 +21,7 @@ place-screws = Schrauben unten und hinten
 place-trim = Zierleisten, Gitter und Lautsprecherrahmen
 place-sockets = Klinken, Buchsen und Klemmen
 place-tonearm = Tonarm und Plattenteller
-place-cabinet = Metallgehäuse oder Metallfeld
+place-cabinet = Metallgehäuse oder Metallfrontplatte
 
 question-back = Ist die Rückwand an ihrem Platz?
 question-back-why = Bei vielen Geräten ist die Rückwand die Isolation. Ohne sie kann eine Hand das Chassis erreichen.
@@ -35,7 +35,7 @@ question-terminals-caution = Stecker ziehen, bevor Sie eine Klemme oder einen lo
 
 question-selector = Gibt es einen Masse- oder Brummschalter?
 question-selector-why = Ein solcher Schalter verbindet das Chassis über einen Kondensator mit dem einen oder dem anderen Netzleiter. Einer der beiden ist der Außenleiter.
-question-selector-how = Neben dem Netzschalter nach einem zweiten Schalter sehen, beschriftet mit „ground“, „polarity“ oder „hum“, also Masse, Polung oder Brumm. Auch ein Netzschalter mit zwei Stellungen für „ein“ kann einer sein. Ein Schalter oder Umstecker für die Netzspannung ist keiner.
+question-selector-how = In der Nähe des Netzschalters nach einem zweiten Schalter sehen, beschriftet mit „ground“, „polarity“ oder „hum“, also Masse, Polung oder Brumm. Auch ein Netzschalter mit zwei Stellungen für „ein“ kann einer sein. Ein Schalter oder Umstecker für die Netzspannung ist keiner.
 question-selector-caution = Stecker ziehen, bevor Sie diesen Schalter bewegen.
 
 question-earth_lift = Gibt es einen Erdtrennschalter (Ground-Lift)?
@@ -58,7 +58,7 @@ question-iron_seen-caution = { -look-only-caution }
 
 question-tube_list = Welche Röhren sind darin?
 question-tube_list-why = Heizungen, die zusammen die Netzspannung brauchen, weisen auf einen Heizkreis direkt am Netz hin, ohne Transformator.
-question-tube_list-how = Die Typen von den Röhren oder von einem Bestückungsplan im Inneren ablesen. Jede eingeben wie gedruckt, und dieselbe Type zweimal, wenn sie zweimal da ist.
+question-tube_list-how = Die Typen von den Röhren oder von einem Bestückungsplan im Inneren ablesen. Jede eingeben wie gedruckt, und denselben Typ zweimal, wenn er zweimal da ist.
 question-tube_list-caution = { -look-only-caution } Keine Röhren ziehen, um sie zu lesen.
 
 question-tube_count = Wie viele Röhren sind darin?
@@ -71,7 +71,7 @@ question-tingle-why = Ein Kribbeln bedeutet, dass schon Strom durch einen Mensch
 question-tingle-how = Wer es besitzt oder darauf spielt, fragen: je ein Kribbeln, ein Zwicken oder ein Schlag, vom Gerät, von den Saiten oder einem Mikrofon?
 question-tingle-caution = Nicht einstecken und berühren, um es herauszufinden.
 
-question-rewired = Hat jemand daran umgebaut?
+question-rewired = Hat jemand daran etwas umgebaut?
 question-rewired-why = Nach einem Umbau stimmen Schilder und Schaltpläne vielleicht nicht mehr.
 question-rewired-how = Nach neuerem Netzkabel oder Stecker sehen, nach Klebeband, frischen Schrauben, zusätzlichen Löchern oder Buchsen und Teilen, die neuer sind als der Rest. Die Person fragen, der es gehört.
 
@@ -80,9 +80,9 @@ question-cord-why = Ein schlechtes Netzkabel kann von sich aus einen Stromschlag
 question-cord-how = Die ganze Länge ansehen, vor allem am Stecker und an der Einführung. Nach Rissen, blankem Kupfer, Klebeband, Verbindungsstellen, klebrigem oder hartem Gummi und ausgefranstem Gewebe suchen. Das Schlimmste wählen, das Sie finden.
 question-cord-caution = Stecker ziehen, bevor Sie das Netzkabel anfassen oder biegen.
 
-question-cord_wires = Wie viele Drähte hat das Netzkabel?
-question-cord_wires-why = Drei Drähte zu einem Stecker mit zwei Stiften bedeuten ein Widerstandskabel. Der dritte Draht ist kein Schutzleiter, und er wird heiß.
-question-cord_wires-how = An der Einführung und am Stecker nachsehen. Die Drähte im Netzkabel zählen, dann die Stifte des Steckers. Bei einem dicken Gewebekabel mit zwei Stiften lohnt ein zweiter Blick.
+question-cord_wires = Wie viele Adern hat das Netzkabel?
+question-cord_wires-why = Drei Adern zu einem Stecker mit zwei Stiften bedeuten ein Widerstandskabel. Die dritte Ader ist kein Schutzleiter, und sie wird heiß.
+question-cord_wires-how = An der Einführung und am Stecker nachsehen. Die Adern im Netzkabel zählen, dann die Stifte des Steckers. Bei einem dicken Gewebekabel mit zwei Stiften lohnt ein zweiter Blick.
 question-cord_wires-caution = Zuerst den Stecker ziehen. Das Kabel zum Zählen nicht schneiden oder abisolieren: Alte Gewebekabel können Asbest enthalten.
 
 question-accessory_outlet = Gibt es daran eine Steckdose für andere Geräte?
@@ -114,12 +114,12 @@ question-common_leg-caution = { -cover-off-caution }
 
 question-switch_leg = Welchen Leiter öffnet der Netzschalter?
 question-switch_leg-why = Ein Schalter in einem Leiter lässt den anderen mit der Steckdose verbunden. Ein ausgeschaltetes Gerät kann noch unter Spannung stehen.
-question-switch_leg-how = Beide Drähte des Netzkabels verfolgen. Sehen, welcher durch den Schalter geht; oft sitzt er hinten am Lautstärkeregler. { -pins-a-and-b }
+question-switch_leg-how = Beide Adern des Netzkabels verfolgen. Sehen, welche durch den Schalter geht; oft sitzt er hinten am Lautstärkeregler. { -pins-a-and-b }
 question-switch_leg-caution = { -cover-off-caution }
 
 question-line_capacitor = Gibt es einen Kondensator vom Netz zum Chassis?
 question-line_capacitor-why = Er lässt ständig etwas Netzstrom zum Metall durch. Hat er einen Kurzschluss, steht das Metall unter Spannung.
-question-line_capacitor-how = An der Einführung des Netzkabels nachsehen: ein Kondensator von einem der Drähte, von der Sicherung oder vom Schalter zu einer Lötöse am Chassis. Einer von der Schaltungsmasse zum Chassis, neben einem Widerstand, zählt hier nicht. { -pins-a-and-b }
+question-line_capacitor-how = An der Einführung des Netzkabels nachsehen: ein Kondensator von einer der Adern, von der Sicherung oder vom Schalter zu einer Lötöse am Chassis. Einer von der Schaltungsmasse zum Chassis, neben einem Widerstand, zählt hier nicht. { -pins-a-and-b }
 question-line_capacitor-caution = { -cover-off-caution }
 
 question-line_capacitor_class = Was für ein Kondensator ist es?
@@ -129,17 +129,17 @@ question-line_capacitor_class-caution = { -cover-off-caution }
 
 question-earth_wire = Liegt der Schutzleiter des Netzkabels am Chassis?
 question-earth_wire-why = Der Schutzleiter führt Ableitstrom und Fehlerstrom ab, aber nur, wenn er wirklich ans Metall reicht.
-question-earth_wire-how = Den grünen oder grün-gelben Draht vom Netzkabel aus verfolgen. Er zählt nur, wenn er von einem unversehrten Schutzkontakt kommt und am blanken Metall des Chassis angeschraubt oder angelötet ist. Kein Schutzleiter, kein unversehrter Schutzkontakt am Stecker, ein Draht, der abgeschnitten ist oder anderswohin geht: nicht am Chassis. Fehlt der Stecker oder geht der Draht durch einen Schalter, lässt es sich nicht sagen.
+question-earth_wire-how = Die grüne oder grün-gelbe Ader vom Netzkabel aus verfolgen. Sie zählt nur, wenn sie von einem unversehrten Schutzkontakt kommt und am blanken Metall des Chassis angeschraubt oder angelötet ist. Kein Schutzleiter, kein unversehrter Schutzkontakt am Stecker, eine Ader, die abgeschnitten ist oder anderswohin geht: nicht am Chassis. Fehlt der Stecker oder geht die Ader durch einen Schalter, lässt es sich nicht sagen.
 question-earth_wire-caution = { -cover-off-caution }
 
 question-fuse = In welchem Leiter ist die Sicherung?
 question-fuse-why = Brennt eine Sicherung in dem Leiter durch, an dem die Schaltungsmasse liegt, ist das Gerät tot, aber sein Metall kann noch unter Spannung stehen.
-question-fuse-how = Beide Drähte des Netzkabels bis zur ersten Sicherung verfolgen. Eine Sicherung im Stecker zählt für ihren Stift. Ist in beiden Leitern eine, für den Leiter antworten, an dem die Schaltungsmasse liegt. { -pins-a-and-b }
+question-fuse-how = Beide Adern des Netzkabels bis zur ersten Sicherung verfolgen. Eine Sicherung im Stecker zählt für ihren Stift. Ist in beiden Leitern eine, für den Leiter antworten, an dem die Schaltungsmasse liegt. { -pins-a-and-b }
 question-fuse-caution = { -cover-off-caution }
 
 question-filter_capacitors = Wie sehen die Siebkondensatoren aus?
 question-filter_capacitors-why = Ein aufgeblähter oder auslaufender kann platzen, oder mit Kurzschluss Gleichrichter und Transformator überhitzen.
-question-filter_capacitors-how = Die großen Metallbecher und die Papprohre ansehen. Nach gewölbten Enden, Krusten, nassen oder wachsigen Stellen und offenen Überdruckstellen suchen. Einer, der heil aussieht, kann trotzdem schlecht sein.
+question-filter_capacitors-how = Die großen Metallbecher und die Papprohre ansehen. Nach gewölbten Enden, Krusten, nassen oder wachsigen Stellen und offenen Überdruckstellen suchen. Einer, der unbeschädigt aussieht, kann trotzdem schlecht sein.
 question-filter_capacitors-caution = { -cover-off-caution }
 
 question-materials = Sehen Sie eines dieser alten Materialien?
@@ -153,7 +153,7 @@ question-materials-caution = Ansehen, nicht berühren. Nicht abstauben, schleife
 value-line_capacitor = Welchen Wert hat der Netzkondensator?
 value-line_capacitor-why = Er bestimmt, wie viel Ableitstrom ans Metall geht. Ein größerer Wert lässt mehr durch.
 # 20 %: so weit darf ein aufgedruckter Wert in der Rechnung danebenliegen (eigene Annahme).
-value-line_capacitor-how = Den Wert oder den Farbcode auf dem Gehäuse lesen. Besser: ein Bein ablöten und mit einem Kapazitätsmessgerät messen. Angeben, ob abgelesen oder gemessen; ein abgelesener Wert gilt als um bis zu 20 % unrichtig. Bei zweien den größeren eingeben.
+value-line_capacitor-how = Den Wert oder den Farbcode auf dem Gehäuse lesen. Besser: ein Bein ablöten und mit einem Kapazitätsmessgerät messen. Angeben, ob abgelesen oder gemessen; ein abgelesener Wert kann um bis zu 20 % abweichen. Bei zweien den größeren eingeben.
 value-line_capacitor-caution = { -cover-off-caution }
 
 value-network_capacitor = Welchen Wert hat der Kondensator von der Schaltungsmasse zum Chassis?
@@ -163,7 +163,7 @@ value-network_capacitor-caution = { -cover-off-caution }
 
 value-aerial_capacitor = Welchen Wert hat der Antennenkondensator?
 value-aerial_capacitor-why = Er ist alles, was zwischen der Antennenklemme und der Schaltungsmasse steht. Ein größerer Wert lässt mehr durch.
-value-aerial_capacitor-how = Von der Antennenklemme nach innen bis zum ersten Kondensator verfolgen. Den Wert ablesen, oder ein Bein ablöten und messen. Angeben, ob abgelesen oder gemessen.
+value-aerial_capacitor-how = Den Draht von der Antennenklemme nach innen bis zum ersten Kondensator verfolgen. Den Wert ablesen, oder ein Bein ablöten und messen. Angeben, ob abgelesen oder gemessen.
 value-aerial_capacitor-caution = { -cover-off-caution }
 
 value-network_resistor = Welchen Wert hat der Widerstand von der Schaltungsmasse zum Chassis?
@@ -190,7 +190,7 @@ reading-ohms_earth_part = Was messen Sie vom Schutzkontakt zum blanken Metall?
 reading-ohms_a_b_on = Was messen Sie von Stift zu Stift, Schalter ein?
 reading-ohms_a_b_off = Was messen Sie von Stift zu Stift, Schalter aus?
 reading-insulation_megohms = Was zeigt das Isolationsprüfgerät, in Megaohm?
-reading-touch_test_volts = Was zeigt die Berührungsprüfung, in Volt?
+reading-touch_test_volts = Was zeigt die Berührungsstromprüfung, in Volt?
 
 reading-insulation_megohms-caution = Das legt eine hohe Prüfspannung an das Gerät und lädt es auf. Nur durch eine Elektrofachkraft, mit gezogenem Stecker; danach entladen.
 reading-touch_test_volts-caution = Das ist eine Prüfung unter Spannung, nur durch eine Elektrofachkraft. Örtliche Vorschriften gehen vor.

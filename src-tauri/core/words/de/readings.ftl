@@ -4,7 +4,7 @@ readings-unplugged = Stecker ziehen und im Blick behalten. Nie ein Ohmmeter an e
 readings-discharge = Kondensatoren bleiben auch nach dem Steckerziehen geladen. Bei abgenommenem Deckel über einen Widerstand entladen und messen, dass nichts mehr da ist, bevor eine Prüfspitze hineinkommt.
 
 readings-first-plug = Zuerst angeben, welchen Stecker es hat: Nach ihm heißen die Stifte.
-readings-first-kind = Zuerst angeben, was für ein Gerät es ist. Ein Motor am Netz lässt die Messung von Stift zu Stift heil aussehen, während das Gerät selbst abgeschnitten ist.
+readings-first-kind = Zuerst angeben, was für ein Gerät es ist. Ein Motor am Netz lässt die Messung von Stift zu Stift unauffällig aussehen, während das Gerät selbst abgeschnitten ist.
 readings-first-earth_lift = Zuerst angeben, ob es einen Erdtrennschalter gibt. Mit einem solchen kann die Messung am Schutzkontakt so oder so ausfallen.
 
 ## Stellen

@@ -4,8 +4,8 @@ error-no-unit = Ein solches Gerät gibt es nicht. Vielleicht wurde es gelöscht.
 error-no-inspection = Eine solche Prüfung gibt es nicht. Vielleicht wurde sie rückgängig gemacht.
 error-newer-file = Dieser Bestand wurde von einer neueren Version geschrieben (Format { $found }; diese Version kennt { $known }). Er wurde gelassen, wie er war. Zum Öffnen das Programm aktualisieren.
 error-not-our-file = Diese Datei ist kein Bestand dieses Programms. Sie wurde gelassen, wie sie war.
-error-damaged = Der Bestand ist beschädigt: { $detail }. Er bleibt, wie er ist, bis gewählt wird, was an seine Stelle tritt: eine frühere Sicherungskopie, wo es eine heile gibt, oder was noch lesbar ist.
-error-damaged-beginning = Der Bestand ist beschädigt: Sein Anfang fehlt. Er bleibt, wie er ist, bis gewählt wird, was an seine Stelle tritt: eine frühere Sicherungskopie, wo es eine heile gibt, oder ein neuer Bestand.
+error-damaged = Der Bestand ist beschädigt: { $detail }. Er bleibt, wie er ist, bis gewählt wird, was an seine Stelle tritt: eine frühere Sicherungskopie, wo es eine unbeschädigte gibt, oder was noch lesbar ist.
+error-damaged-beginning = Der Bestand ist beschädigt: Sein Anfang fehlt. Er bleibt, wie er ist, bis gewählt wird, was an seine Stelle tritt: eine frühere Sicherungskopie, wo es eine unbeschädigte gibt, oder ein neuer Bestand.
 error-no-snapshot = Diese Sicherungskopie des Bestands gibt es nicht mehr.
 error-only-in-memory = Dieser Bestand ist nur im Arbeitsspeicher; es gibt keine Datei zum Kopieren.
 error-no-room = Auf diesem Endgerät ist kein Platz mehr. Was vorher gespeichert war, ist erhalten; das hier wurde nicht gespeichert. Platz schaffen und wiederholen.
@@ -41,12 +41,12 @@ recovered-from-copy = Die Sicherungskopie ist jetzt der Bestand. Die Datei, die 
 recovered-from-nothing = Ein neuer Bestand steht an seiner Stelle. Die Datei, die dort stand, bleibt daneben erhalten.
 recovered-added = { $events ->
     [0] Nichts, was von dieser Datei lesbar war, musste hinzugefügt werden.
-    [one] Ein Ereignis, das in der Kopie fehlte, wurde aus dieser Datei gelesen und hinzugefügt.
-   *[other] { $events } Ereignisse, die in der Kopie fehlten, wurden aus dieser Datei gelesen und hinzugefügt.
+    [one] Ein Ereignis, das in der Sicherungskopie fehlte, wurde aus dieser Datei gelesen und hinzugefügt.
+   *[other] { $events } Ereignisse, die in der Sicherungskopie fehlten, wurden aus dieser Datei gelesen und hinzugefügt.
  }
 recovered-gone = { $places ->
-    [one] Ein Ereignis der Datei ließ sich nicht lesen; es ist verloren, sofern die Kopie es nicht hatte.
-   *[other] { $places } Ereignisse der Datei ließen sich nicht lesen; sie sind verloren, sofern die Kopie sie nicht hatte.
+    [one] Ein Ereignis der Datei ließ sich nicht lesen; es ist verloren, sofern die Sicherungskopie es nicht hatte.
+   *[other] { $places } Ereignisse der Datei ließen sich nicht lesen; sie sind verloren, sofern die Sicherungskopie sie nicht hatte.
  }
 
 list = { $items }
@@ -67,7 +67,7 @@ demo-radio-place = Stand 14
 
 value-measured = { $value }, gemessen
 value-marked = { $value }, wie aufgedruckt
-error-nothing-readable = Es gibt nichts zu speichern: Von der vorhandenen Datei ist nichts lesbar, und keine heile Sicherungskopie enthält etwas. Es wurde kein Bündel geschrieben.
+error-nothing-readable = Es gibt nichts zu speichern: Von der vorhandenen Datei ist nichts lesbar, und keine unbeschädigte Sicherungskopie enthält etwas. Es wurde kein Bündel geschrieben.
 recovered-read = { $events ->
     [0] Nichts, was von dieser Datei lesbar war, musste hinzugefügt werden.
     [one] Ein Ereignis wurde aus dieser Datei gelesen und hinzugefügt.
@@ -79,9 +79,9 @@ recovered-gone-for-good = { $places ->
    *[other] { $places } Ereignisse der Datei ließen sich nicht lesen; sie sind verloren.
  }
 recovered-doubtful = { $places ->
-    [one] Eine Stelle der Datei ist leer, und es lässt sich nicht sagen, warum: Dort kann ein Ereignis verloren oder früher gelöscht worden sein.
+    [one] Eine Stelle der Datei ist leer, und es lässt sich nicht sagen, warum: Dort kann ein Ereignis verloren gegangen oder früher gelöscht worden sein.
    *[other] Bis zu { $places } weitere Ereignisse können verloren sein: So viele Stellen der Datei sind leer, und es lässt sich nicht sagen, was dort verloren ging und was früher gelöscht wurde.
  }
 recovered-uncounted = Wo die Datei aufhörte, lässt sich nicht sagen; es kann also mehr verloren sein, als sich zählen lässt.
 bundle-rests-on-copy = Es enthält die Sicherungskopie vom { $time } UTC und was sonst von der vorhandenen Datei lesbar war.
-bundle-rests-on-file = Es enthält nur, was von der vorhandenen Datei lesbar war: Eine heile Sicherungskopie wurde nicht gefunden.
+bundle-rests-on-file = Es enthält nur, was von der vorhandenen Datei lesbar war: Eine unbeschädigte Sicherungskopie wurde nicht gefunden.

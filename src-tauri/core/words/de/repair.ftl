@@ -3,7 +3,7 @@
 
 ## Änderungen: wie jede heißt, was sie ändert und was sie nicht tut
 
-remedy-polarised_plug = Verpolungssicherer Stecker
+remedy-polarised_plug = Gepolter Stecker
 remedy-polarised_plug-does = Ein Stecker, der nur auf eine Art passt, sein Außenleiterkontakt zum chassisfernen Leiter, sodass die Schaltungsmasse am Neutralleiter liegt.
 remedy-polarised_plug-not = Er hilft nur in einer Steckdose, die nur eine Steckerlage zulässt und richtig verdrahtet ist. Liegt der Schalter im chassisnahen Leiter, steht das Chassis im ausgeschalteten Zustand wieder unter Spannung.
 remedy-switch_to_hot_leg = Schalter in den Außenleiter verlegt
@@ -17,7 +17,7 @@ remedy-line_capacitor_class_y-does = Ein Kondensator, der für Netz gegen Metall
 remedy-line_capacitor_class_y-not = Er gibt weiterhin Ableitstrom, und er gibt keine Erde.
 remedy-three_wire_cord = Dreiadriges Netzkabel, Schutzleiter am Chassis
 remedy-three_wire_cord-does = Das Chassis ist mit der Erde des Netzes verbunden: Ein Durchschlag zu ihm sollte die Sicherung oder den Leitungsschutzschalter auslösen, statt auf eine Hand zu warten.
-remedy-three_wire_cord-not = Es hilft nur, solange der Schutzleiter heil ist und die Steckdose eine nachgewiesene Erde hat. Nie an einem Chassis, das mit dem Netz verbunden ist.
+remedy-three_wire_cord-not = Es hilft nur, solange der Schutzleiter unversehrt ist und die Steckdose eine nachgewiesene Erde hat. Nie an einem Chassis, das mit dem Netz verbunden ist.
 remedy-fuse_in_hot_leg = Sicherung im Außenleiter
 remedy-fuse_in_hot_leg-does = Eine Sicherung in der Leitung vor dem Schalter, gegen Brand.
 remedy-fuse_in_hot_leg-not = Sie ändert keinen Berührungsstrom: Was durch einen Menschen fließt, löst sie nie aus. Bei einem Stecker, der auf beide Arten passt, kann sie den Neutralleiter öffnen und das Gerät unter Spannung lassen.
@@ -36,7 +36,7 @@ remedy-selector_disconnected-not = Das gibt keine Erde und keine Trennung.
 remedy-network_class_y = Chassiskondensator durch Klasse Y ersetzt
 remedy-network_class_y-does = Der Kondensator zwischen Schaltungsmasse und Chassis ist einer, bei dem ein Kurzschluss von sich aus nicht gezählt wird, und gibt weniger Ableitstrom.
 remedy-network_class_y-not = Der Widerstand daneben bleibt, und die Schaltungsmasse bleibt am Netz. Das Gerät brummt vielleicht mehr.
-remedy-gfci_outlet = Steckdose mit GFCI
+remedy-gfci_outlet = Steckdose mit FI-Schutzschalter (GFCI)
 remedy-gfci_outlet-does = Er beendet eine Berührung nach einer Zeit; er macht den Strom nicht kleiner und ändert keine Klasse.
 remedy-gfci_outlet-not = Eine Berührung zwischen Außenleiter und Neutralleiter sieht er nicht, und hinter einem Trenntransformator gar nichts.
 remedy-rcd_outlet = Steckdose hinter FI-Schutzschalter (RCD), Typ A
@@ -49,7 +49,7 @@ remedy-rcd_ac_outlet-not = Der Gleichstrom, den ein Gerät mit Einweggleichricht
 remedy-cost = etwa { $minutes } min, Teile etwa { $price }
 
 remedy-caution-reversible = Wo Steckdosen einen Stecker auf beide Arten aufnehmen, oder wo das Gerät an einem solchen Ort benutzt werden kann, hilft es nichts, wie herum er steckt: mit beiden Lagen rechnen.
-remedy-caution-resistance_cord = Das alte Netzkabel nimmt Volt für die Heizungen weg: Ein gewöhnliches Kabel legt das ganze Netz an sie. Zuerst einen Vorwiderstand bemessen und dort einbauen, wo er seine Wärme los wird.
+remedy-caution-resistance_cord = Das alte Netzkabel setzt die Spannung für die Heizungen herab: Ein gewöhnliches Kabel legt die volle Netzspannung an sie. Zuerst einen Vorwiderstand bemessen und dort einbauen, wo er seine Wärme los wird.
 remedy-caution-insulate = Was abgetrennt wird, an beiden Enden isolieren, und auf das Chassis schreiben, was geändert wurde.
 
 ## Warum eine nicht angeboten wird
@@ -66,7 +66,7 @@ refusal-sees_nothing = Hinter einem Trenntransformator sieht ein solcher Schutz 
 
 ## Wie ein Gerät dasteht. $state nennt Stecker, Schalter und Fehler.
 
-standing-line = { $class }: schlimmstenfalls { $worst }, wie es dasteht { $found }
+standing-line = { $class }: schlimmstenfalls { $worst }, wie vorgefunden { $found }
 standing-worst = { $state } Schlimmstenfalls { $current } durch die Person, die es berührt.
 standing-remaining = Für sich allein noch genug: { $faults }.
 standing-remaining-pairs = Zusammen noch genug: { $faults }.
@@ -77,7 +77,7 @@ standing-of-worst = Das Schlimmste davon für sich
 
 ## Schutzgeräte
 
-device-gfci = Ein GFCI
+device-gfci = Ein FI-Schutzschalter (GFCI)
 device-rcd_a = Ein FI-Schutzschalter (RCD, Typ A, 30 mA)
 device-rcd_ac = Ein FI-Schutzschalter (RCD, Typ AC, 30 mA)
 device-trips = { $device } beendet das innerhalb von { $time }.
@@ -93,9 +93,9 @@ blind-too_little = Der Strom ist kleiner als der, bei dem er auslösen muss.
 stack-none = Es braucht schon jetzt mindestens zwei Fehler.
 stack-line = { $steps }: { $cost }
 stack-worse = Unterwegs, nach „{ $step }“, ist es schlimmer als vorher: dazwischen nicht einstecken.
-stack-shortest = Kürzester Weg zu zwei Fehlern
+stack-shortest = Kürzester Weg zu „Zwei Fehler“
 stack-in-unit = Der kürzeste, der am Gerät bleibt
-stack-no-way = Kein Weg mit bis zu fünf Schritten erreicht zwei Fehler mit dem, was bekannt ist. Zuerst mehr herausfinden.
+stack-no-way = Kein Weg mit bis zu fünf Schritten erreicht „Zwei Fehler“ mit dem, was bekannt ist. Zuerst mehr herausfinden.
 
 remedies-now = Jetzt: { $standing }
 remedies-over = Beurteilt über alles, was es noch sein kann ({ $count }), jeder Wert der schlimmste davon.
@@ -120,7 +120,7 @@ feed-why = Dasselbe Gerät steht hinter einem Transformator anders da, und nicht
 feed-direct = Direkt an einer Steckdose
 feed-direct-tell = Ein Kontakt ist der Neutralleiter, der andere der Außenleiter. Damit ist zu rechnen, wo es niemand weiß.
 feed-both_hot = Eine Steckdose mit zwei Außenleitern
-feed-both_hot-tell = Jeder Kontakt zeigt gegen Erde etwa die halbe Spannung und hält sie unter Last. Am Messgerät allein kann ein getrennter Ausgang dasselbe zeigen.
+feed-both_hot-tell = Jeder Kontakt zeigt gegen Erde etwa die halbe Spannung und hält sie unter Last. Am Messgerät allein kann ein galvanisch getrennter Ausgang dasselbe zeigen.
 feed-isolated = Hinter einem Trenntransformator, allein daran
 feed-isolated-tell = Zwischen jedem Ausgangskontakt und den Eingangsstiften und zwischen Ausgang und Erde zeigt ein Ohmmeter OL, über seinem Bereich, bei gezogenem Stecker. Nur ein Gerät: Ein zweites oder geerdete Messgeräte heben die Trennung auf, und die App zählt das als Fehler.
 feed-step_down_auto = Hinter einem Abwärtstransformator oder einem Stelltransformator
@@ -130,7 +130,7 @@ feed-input-assumed = Angenommen sind { $volts } am Eingang, das Doppelte von dem
 
 ## Teile zu kaufen und ihre Größen. Jeder Wert: data/sizing.csv, preferred.csv, cords.csv.
 
-part-need-polarised_cord = Netzkabel mit verpolungssicherem Stecker
+part-need-polarised_cord = Netzkabel mit gepoltem Stecker
 part-need-three_wire_cord = Dreiadriges Netzkabel mit Stecker
 part-need-strain_relief = Zugentlastung
 part-need-earth_lug = Schutzleiter-Öse mit Sicherungsscheibe, an eigener Schraube

@@ -50,6 +50,8 @@ report-engine = Berechnet von Version { $version }. { $count ->
     [one] Eine Anordnung ist
    *[other] { $count } Anordnungen sind
  } noch möglich.
+report-when = Geprüft { $began } UTC. Geschrieben { $made } UTC.
+report-later = Eine spätere Prüfung vom { $when } UTC findet: { $class }. Diese hier gilt vielleicht nicht mehr.
 report-made = { $date } UTC. { $creator }
 report-signature = Geprüft von
 report-none = nichts

@@ -56,6 +56,10 @@ bundle-taken-in = Taken in: { $units ->
    *[other] { $photos } new photos
  }.
 bundle-nothing-new = Nothing was changed: there was nothing in the bundle to add here.
+bundle-deleted = { $units ->
+    [one] One unit was deleted elsewhere and is gone here too, with all that was found of it.
+   *[other] { $units } units were deleted elsewhere and are gone here too, with all that was found of them.
+ }
 bundle-late = { $events ->
     [one] One event is of a unit that was deleted here; it was left aside.
    *[other] { $events } events are of units that were deleted here; they were left aside.

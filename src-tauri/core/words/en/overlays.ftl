@@ -6,6 +6,7 @@ overlay-live_inside-why = Knobs, back and covers could be all that keeps line vo
 
 overlay-line_on_earth = Do not power it: a supply conductor inside could be joined to the earth wire.
 overlay-line_on_earth-why = Plugged in, it could trip the breaker or send current down the earth wire. With the earth lost, the metal could be live.
+overlay-line_on_earth-name = a conductor on the earth wire
 
 overlay-prove_outlet = Have the outlet and any adaptor proved before you plug it in.
 overlay-prove_outlet-why = An outlet or adaptor with hot on its earth contact makes this unit live. A three-lamp tester cannot see it; a voltage detector, or a meter to a known earth, can. That is a live test, for a qualified person.
@@ -25,6 +26,7 @@ overlay-resistance_cord-why = It is a resistor that takes up part of the line vo
 
 overlay-damaged_cord = Replace the cord before any power.
 overlay-damaged_cord-why = Cracks and joins can shock whoever handles the cord, and can start a fire.
+overlay-damaged_cord-name = the damaged cord
 
 overlay-aged_cord = Look closely at the old cord, at the plug and where it goes in. Replace it if it is cracked, sticky or hard.
 overlay-aged_cord-why = Old rubber hardens and crumbles, often under cloth where you cannot see it.
@@ -40,6 +42,7 @@ overlay-accessory_outlet-why = The outlet hangs on the same cord and perhaps the
 
 overlay-filter_capacitors = Do not power it: a filter capacitor is swollen or leaking.
 overlay-filter_capacitors-why = It can burst, or short and burn out the rectifier and transformer. Replace it first.
+overlay-filter_capacitors-name = the failed filter capacitor
 
 overlay-stored_charge = Unplug it, discharge the capacitors through a resistor, and measure that the charge is gone before you touch anything inside.
 overlay-stored_charge-why = Filter capacitors can hold plate voltage long after the plug is out.
@@ -61,3 +64,4 @@ overlay-radium-why = The paint stays radioactive after it has stopped glowing. T
 
 overlay-wrong_supply = Do not power it here: it is rated for another supply.
 overlay-wrong_supply-why = The wrong volts or hertz can overheat heaters, transformer and motor, and start a fire.
+overlay-wrong_supply-name = another supply

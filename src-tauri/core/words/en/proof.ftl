@@ -7,6 +7,7 @@ proof-still-live = It cannot be marked ready: with this repair it is still live 
 proof-never-live = Do not plug it in for a test: straight at an outlet it is live even after this repair. The lines that need the plug in are left out.
 proof-progress = { $open } open, { $passed } passed, { $failed } failed.
 proof-found-worse = It cannot be marked ready: a later inspection finds it { $found }, and the repair was to leave it { $left }.
+proof-held-back = It cannot be marked ready. Since the repair: { $why }
 proof-not-ready = It cannot be marked ready. Open or failed: { $lines }.
 
 proof-mark-open = Open

@@ -51,6 +51,8 @@ report-engine = Worked out by version { $version }. { $count ->
     [one] One arrangement is
    *[other] { $count } arrangements are
  } still possible.
+report-when = Inspected { $began } UTC. Written { $made } UTC.
+report-later = A later inspection of { $when } UTC finds: { $class }. This one may no longer hold.
 report-made = { $date } UTC. { $creator }
 report-signature = Checked by
 report-none = none

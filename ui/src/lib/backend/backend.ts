@@ -172,6 +172,8 @@ export interface Backend {
   /** What kept the last copy from being made beside the window; null once one is made. */
   copyTrouble(): Promise<Trouble | null>;
   countPending(): Promise<number>;
+  /** Deletes a unit for good, with all that was found of it. */
+  deleteUnit(unit: string): Promise<null>;
   setUnitState(unit: string, state: WorkState): Promise<QueueLine>;
   /** Writes a bundle of some units, or (null) of all, to a file that a person chose. */
   exportBundle(units: string[] | null, path: string): Promise<BundleView>;
@@ -276,6 +278,7 @@ export function backendOver(call: Call): Backend {
     listPlaces: (text) => call('list_places', { text }),
     copyTrouble: () => call('copy_trouble', {}),
     countPending: () => call('count_pending', {}),
+    deleteUnit: (unit) => call('delete_unit', { unit }),
     setUnitState: (unit, state) => call('set_unit_state', { unit, state }),
     exportBundle: (units, path) => call('export_bundle', { units, path }),
     importBundle: (path) => call('import_bundle', { path }),

@@ -31,12 +31,10 @@ class PapersPage {
   /** What was made last, by its file's name. */
   made = $state<string | null>(null);
   trouble = $state.raw<Trouble | null>(null);
-  #inspection = '';
 
-  /** What was made of another inspection says nothing of this one. */
-  open(inspection: string): void {
-    if (this.#inspection !== inspection) this.made = this.trouble = null;
-    this.#inspection = inspection;
+  /** What was made at an earlier visit may be of what has changed since. */
+  open(): void {
+    if (!this.busy) this.made = this.trouble = null;
   }
 
   /** Makes the report with the drawings on a plate and gives it away. */

@@ -6,6 +6,15 @@ import type { WorkState } from '../types/WorkState';
 import { has, locale, say } from '../words';
 import { countOn, type Filters, HERE, LIST_NAMES, type ListName, UNKNOWN } from './filters';
 
+/** The cautions that forbid power whatever the class: `OverlayId` in `permission.rs`. */
+const FORBIDDING: readonly string[] = ['line_on_earth', 'damaged_cord', 'filter_capacitors', 'wrong_supply'];
+
+/** What forbids to power a unit beside its class, by name; empty where nothing does. */
+export function forbidding({ overlays }: QueueLine): string {
+  const those = overlays.filter((id) => FORBIDDING.includes(id));
+  return those.map((id) => say(`queue-overlay-${id}`)).join(', ');
+}
+
 export function stateName(state: WorkState | string): string {
   return say(`work-${state}`);
 }

@@ -1,7 +1,7 @@
 import { backend, Trouble } from '../backend';
 import { give } from '../give';
 import { pending } from '../queue/pending';
-import { asTrouble } from '../state/inspection.svelte';
+import { asTrouble, inspection } from '../state/inspection.svelte';
 import { units } from '../state/units.svelte';
 import type { ImportView } from '../types/ImportView';
 import type { SnapshotView } from '../types/SnapshotView';
@@ -91,6 +91,8 @@ class RecordPage {
       const path = await backend.askOpenPath();
       if (path === null) return;
       const taken = await backend.importBundle(path);
+      // What is on the screens may have changed: whoever goes back to it reads it anew.
+      inspection.close();
       await Promise.all([this.load(), units.refresh()]);
       this.taken = taken;
       void pending.look();

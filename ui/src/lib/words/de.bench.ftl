@@ -86,7 +86,7 @@ insulation-value = Megaohm
 insulation-value-hint = Wie das Prüfgerät es zeigt
 insulation-ol = Über seinem Bereich
 
-touch-title = Berührungsprüfung unter Spannung
+touch-title = Berührungs{ "\u00AD" }stromprüfung unter Spannung
 touch-not-here = Nicht an diesem Gerät in diesem Zustand
 touch-to-readings = Messen mit gezogenem Stecker
 touch-to-verdict = Zum Befund
@@ -112,7 +112,7 @@ touch-again = Ein anderes Metallteil
 touch-again-what = Ein anderes Metallteil: { $position }
 touch-why-alone = Warum das Messgerät allein zuerst kommt
 touch-protection-again = Ein anderer nimmt zurück, was hinter diesem gemessen wurde, außer dem, was über dem Grenzwert lag.
-touch-earth = Erde und Messgerät nachweisen
+touch-earth = Erde nachweisen, Messgerät prüfen
 touch-earth-volts = Außenleiterkontakt gegen Erde, niederohmig, Volt
 touch-earth-kept = Erde und Messgerät: { $volts }
 touch-earth-again = Erneut nachweisen

@@ -7,8 +7,8 @@ circuit-no-line = Nichts darin wird aus der Steckdose gespeist, also gibt es von
 ## Namen im Bild. Es ist wenig Platz: ein Wort oder zwei.
 
 circuit-supply = Netz
-circuit-hot = Phase
-circuit-neutral = Neutral
+circuit-hot = L
+circuit-neutral = N
 circuit-earth = Erde
 # Zwei Wörter: Sie stehen untereinander.
 circuit-wired-backwards = falsch gepolt
@@ -17,7 +17,7 @@ circuit-other-loads = andere Last
 circuit-two-windings = zwei Wicklungen
 circuit-one-winding = eine Wicklung
 # Die Kontakte dahinter: nur über Streukapazität verbunden, am Eingang oder am Abgriff.
-circuit-floats = frei
+circuit-floats = erdfrei
 circuit-input = Eingang
 circuit-tap = Abgriff
 circuit-stray = kapazitiv
@@ -148,11 +148,11 @@ circuit-why-broken-down = Die Isolation, die das Netz vom Chassis, dem Metallrah
 circuit-why-rectified = Der Gleichrichter verbindet das Chassis, den Metallrahmen, abwechselnd mit dem einen und dem anderen Leiter. Also steht das Metall unter Spannung, egal wie herum der Stecker steckt.
 circuit-why-pulled-earthed = Der Neutralleiter ist im Netz unterbrochen. Der Strom der anderen Lasten fließt über dieses Chassis und dessen Schutzleiter zurück, der das Metall nahe an Erde hält, solange er hält.
 circuit-why-pulled = Der Neutralleiter ist im Netz unterbrochen. Andere Lasten ziehen, was hinter der Unterbrechung liegt, auf die Spannung des Außenleiters, und das Metall mit.
-circuit-why-hot = Der Außenleiter (die Phase) liegt an dem Leiter, mit dem das Chassis, der Metallrahmen, verbunden ist. Nichts steht zwischen Steckdose und Hand.
+circuit-why-hot = Der Außenleiter (L) liegt an dem Leiter, mit dem das Chassis, der Metallrahmen, verbunden ist. Nichts steht zwischen Steckdose und Hand.
 circuit-why-neutral = Das Chassis, der Metallrahmen, ist mit dem Leiter verbunden, der am Neutralleiter liegt. Der Neutralleiter liegt nahe an Erde, also fließt nur eine Spur.
 circuit-why-isolated = Kein Draht führt zum Transformator davor zurück. Nur die Streukapazität seiner Wicklungen tut es, also kommt wenig durch.
 circuit-why-feed-earthed = Ein Ausgang des Transformators davor ist mit Erde verbunden. Also steht der andere so unter Spannung wie der Außenleiter einer Steckdose, und die Trennung ist dahin.
 circuit-why-feed-earthed-low = Das Chassis, der Metallrahmen, liegt am Ausgang, der mit Erde verbunden ist, also fließt nur eine Spur. Andersherum steht es unter Spannung.
 circuit-why-input = Das Chassis, der Metallrahmen, liegt an dem Kontakt, der mit dem Eingang des Abwärtstransformators verbunden ist. Es liegt gegen Erde an dessen voller Spannung.
 circuit-why-tap = Das Chassis, der Metallrahmen, liegt am Abgriff des Abwärtstransformators. Der Abgriff liegt nicht an Erde: Er steht mit der übrigen Wicklung unter Spannung.
-circuit-why-load = Das Chassis ist vom Neutralleiter abgeschnitten, und der Außenleiter erreicht es vom anderen Leiter her, durch das, was zwischen den beiden liegt.
+circuit-why-load = Das Chassis ist vom Neutralleiter abgeschnitten, und die Spannung des Außenleiters erreicht es vom anderen Leiter her über das, was zwischen beiden liegt.

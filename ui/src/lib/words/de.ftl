@@ -50,7 +50,7 @@ new-name-hint = Regalradio, braunes Gehäuse
 new-place = Ort
 new-place-hint = Stand 14
 new-place-before = Schon benutzt
-new-optional = freiwillig
+new-optional = optional
 new-kind = Art
 new-kind-none = Keine Angabe
 supply-choose = Wählen
@@ -89,7 +89,7 @@ question-figure-unreadable = Nicht als Wert lesbar. Zu schreiben als 47n, 0,05 M
 question-figure-ambiguous = Nicht eindeutig: 1.000 ist für die einen tausend, für die anderen eins. 1000 schreiben oder 1,0.
 question-figure-prefix_missing = p, n oder u anfügen, wie in 0,047u.
 question-count-wrong = Eine ganze Zahl eingeben.
-question-tubes-empty = Mindestens eine Type eingeben.
+question-tubes-empty = Mindestens einen Typ eingeben.
 question-keep = Speichern
 question-places = Jede Stelle ankreuzen, an der Sie nachgesehen haben
 question-places-left =
@@ -106,8 +106,8 @@ question-rated-wrong = Einen Wert eingeben, etwa 117. Bei mehreren Spannungen di
 
 ## Eine Liste von Röhren
 
-tubes-first = Erste Type
-tubes-next = Nächste Type
+tubes-first = Erster Typ
+tubes-next = Nächster Typ
 tubes-hint = Wie auf die Röhre gedruckt. Eine ganze Liste lässt sich einfügen.
 tubes-done = Fertig
 tubes-digits = Ziffern
@@ -337,7 +337,7 @@ first-cannot-2 = Sie betrachtet die Netzseite. Brand, heiße Teile, Anodenspannu
 first-cannot-3 = Sie ersetzt nie eine Elektrofachkraft, und örtliche Vorschriften gehen vor.
 first-unplug-title = Zuerst Stecker ziehen
 first-unplug-1 = Den Stecker aus der Steckdose ziehen. Der Schalter genügt nicht.
-first-unplug-2 = Den Deckel nur abnehmen, wenn Sie die gespeicherte Ladung abzubauen und dies nachzuweisen wissen.
+first-unplug-2 = Den Deckel nur abnehmen, wenn Sie die gespeicherte Ladung abbauen und nachmessen können, dass sie weg ist.
 first-unplug-3 = Hat jemand einen Stromschlag bekommen? Dieser Knopf ist auf jedem Bildschirm:
 
 ## Jemand hat einen Stromschlag bekommen

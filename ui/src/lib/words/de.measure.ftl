@@ -55,7 +55,7 @@ measuring-move-points = Punkte verschieben
 measuring-move-corners = Ecken verschieben
 measuring-again = Nochmals messen
 measuring-done = Fertig
-measuring-offered = wie auf dem Foto gemessen, falls kein dritter Stift, Stumpf oder Loch da ist
+measuring-offered = wie auf dem Foto gemessen, falls kein dritter Stift, Stummel oder Loch da ist
 
 measuring-how = Kontakte auf einem Foto messen
 measuring-how-why = Ist ein Kontakt breiter? Ein Foto mit einer Karte neben dem Stecker kann es zeigen.

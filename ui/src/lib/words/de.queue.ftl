@@ -84,9 +84,10 @@ queue-show-more = { $count } oder mehr Geräte zeigen
 
 ## Warnhinweise, in zwei oder drei Wörtern
 
+queue-forbids = Nicht in Betrieb nehmen: { $cautions }
 queue-overlay-live_inside = Spannung unter Knopf, Rückwand
 queue-overlay-line_on_earth = Netz am Schutzleiter
-queue-overlay-prove_outlet = Steckdose nachweisen
+queue-overlay-prove_outlet = Steckdose prüfen lassen
 queue-overlay-earth_carries_leakage = Ableitstrom im Schutzleiter
 queue-overlay-aerial_terminal = Antennenklemme
 queue-overlay-b_plus_on_terminals = Anodenspannung an Klemmen
@@ -111,11 +112,14 @@ queue-state = Stand
 queue-look = Ansehen
 queue-look-verdict = Befund und Beobachtungen
 queue-look-new = Prüfen
+unit-delete = Dieses Gerät löschen
+unit-delete-what = Alles, was daran gefunden wurde, verschwindet endgültig, mit den Fotos und den älteren Sicherungskopien. Auch wo Ihr nächstes Bündel eingelesen wird, ist es weg. Das lässt sich nicht rückgängig machen.
+unit-delete-now = { $label } endgültig löschen
 queue-gone = Dieses Gerät ist nicht in der Warteschlange
 queue-to-queue = Zur Warteschlange
 queue-who = Noch steht kein Name neben den Änderungen.
 queue-who-add = Ihren angeben
-queue-who-why = Ihr Name steht von jetzt an neben jeder Änderung. Danach wird einmal gefragt; er steht in den Einstellungen.
+queue-who-why = Ihr Name steht von jetzt an neben jeder Änderung. Gefragt wird nur einmal; er steht auch in den Einstellungen.
 queue-who-later = Ohne weitermachen
 queue-was-set = { $unit }: { $state }.
 queue-were-set = { $count } Geräte: { $state }.

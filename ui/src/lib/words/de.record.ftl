@@ -31,7 +31,7 @@ record-changed-more =
         [one] Eines mehr steht in der Liste der Geräte.
        *[other] { $count } weitere stehen in der Liste der Geräte.
     }
-record-list = Liste für eine Tabelle
+record-list = Liste für die Tabellenkalkulation
 record-list-what = Eine Zeile je Gerät, als CSV. Sie hat keine Fotos und kann nicht wieder übernommen werden.
 record-list-now = Liste speichern
 record-listing = Die Liste wird geschrieben…
@@ -40,7 +40,7 @@ record-listed = Gespeichert
 ## Sicherungskopien. Die Zahlen sind die von core/src/store/snapshot.rs; eine Prüfung vergleicht sie.
 
 record-copies = Sicherungskopien
-record-copies-when = Die App macht von selbst nach je 20 Prüfungen eine Sicherungskopie, und bevor eine Aktualisierung den Bestand ändert. Die letzten 5 werden behalten, und 2 von vor Aktualisierungen; sobald ein Gerät gelöscht ist, verschwinden auch ältere Kopien.
+record-copies-when = Die App macht von selbst nach je 20 Prüfungen eine Sicherungskopie, und bevor eine Aktualisierung den Bestand ändert. Die letzten 5 werden behalten, und 2 von vor Aktualisierungen; sobald ein Gerät gelöscht ist, verschwinden auch ältere Sicherungskopien.
 record-copies-failed = Eine Sicherungskopie steht an und konnte nicht gemacht werden. Die App versucht es von selbst wieder.
 record-copies-none = Noch gibt es keine Sicherungskopie. Bis es eine gibt, ein Bündel anderswo speichern.
 record-copies-loading = Sicherungskopien werden gesucht…
@@ -61,7 +61,7 @@ record-back-replaces =
        *[other] Die Kopie tritt an die Stelle des Bestands, der jetzt { $units } Geräte hat.
     }
 record-back-since = Was eingegeben oder geändert wurde, nachdem die Kopie gemacht war, steht dann nicht mehr im Bestand.
-record-back-kept = Der jetzige Bestand bleibt als Datei im Ordner „damaged“ daneben erhalten. Die letzten 3 bleiben dort, ebenso die erste von mehreren Versuchen, die höchstens 7 Tage auseinanderliegen. Die App selbst kann diese Datei nicht zurückspielen.
+record-back-kept = Der jetzige Bestand bleibt als Datei im Ordner „damaged“ daneben erhalten. Die letzten 3 bleiben dort, ebenso die Datei des ersten von mehreren Versuchen, die höchstens 7 Tage auseinanderliegen. Die App selbst kann diese Datei nicht zurückspielen.
 record-back-photos = Fotos, die die Kopie nicht kennt, bleiben auf diesem Endgerät, solange in diesem Ordner eine Datei liegt.
 record-back-first = Damit nichts verloren geht
 record-back-first-what = Zuerst ein Bündel speichern. Danach übernommen, bringt es alle Geräte zurück, wie sie jetzt sind, mit ihren Fotos.
@@ -86,7 +86,7 @@ recovery-main = Letzte Kopie einsetzen
 recovery-main-why = Am besten einsetzen: Was von der beschädigten Datei noch lesbar ist, kommt hinzu.
 recovery-main-none = Neuen Bestand beginnen
 recovery-save = Zuerst Lesbares speichern
-recovery-save-what = In ein Bündel, auf einen Stick oder einen anderen Datenträger, zusammen mit der letzten heilen Sicherungskopie. Die vorhandene Datei wird nur gelesen. Im schlimmsten Fall lässt sich das Bündel später übernehmen.
+recovery-save-what = In ein Bündel, auf einen Stick oder einen anderen Datenträger, zusammen mit der letzten unbeschädigten Sicherungskopie. Die vorhandene Datei wird nur gelesen. Im schlimmsten Fall lässt sich das Bündel später übernehmen.
 recovery-save-now = Bündel speichern
 recovery-saving = Was lesbar ist, wird geschrieben…
 recovery-other = Etwas anderes
@@ -103,7 +103,7 @@ recovery-add-note = aus der vorhandenen Datei
 recovery-would-add = Was von dieser Datei noch lesbar ist, wird hinzugefügt.
 recovery-would-not-add-copy = Was eingegeben wurde, nachdem die Kopie gemacht war, bleibt nur in dieser Datei.
 recovery-would-not-add-new = Alles, was eingegeben wurde, bleibt nur in dieser Datei.
-recovery-would-keep = Diese Datei bleibt im Ordner „damaged“ neben dem Bestand erhalten. Die letzten 3 bleiben dort, ebenso die erste von mehreren Versuchen, die höchstens 7 Tage auseinanderliegen.
+recovery-would-keep = Diese Datei bleibt im Ordner „damaged“ neben dem Bestand erhalten. Die letzten 3 bleiben dort, ebenso die Datei des ersten von mehreren Versuchen, die höchstens 7 Tage auseinanderliegen.
 recovery-would-photos = Fotos, von denen nichts mehr lesbar ist, bleiben auf diesem Endgerät, solange in diesem Ordner eine Datei liegt.
 recovery-do-copy = Einsetzen
 recovery-do-new = Neuen Bestand beginnen
@@ -121,5 +121,5 @@ recovery-newer-why = Sicherungskopien werden hier nicht angeboten. Der Bestand i
 recovery-foreign-title = Das ist kein Bestand
 recovery-foreign-what = An der Stelle des Bestands liegt eine Datei von etwas anderem, oder eine, deren Anfang zerstört ist. Daneben wurde keine Sicherungskopie eines Bestands gefunden.
 recovery-foreign-1 = Wurde die Datei irrtümlich dorthin gelegt: die App schließen, die Datei anderswohin verschieben und die App wieder öffnen.
-recovery-foreign-2 = Liegt der Bestand auf einem Stick oder einer anderen Platte: nachsehen, ob das Medium angeschlossen ist.
+recovery-foreign-2 = Liegt der Bestand auf einem Stick oder einem anderen Datenträger: nachsehen, ob er angeschlossen ist.
 recovery-foreign-3 = Sonst einen neuen Bestand beginnen. Die Datei bleibt erhalten.

@@ -86,6 +86,7 @@ queue-show-more = Show { $count } units or more
 
 ## Cautions, in two or three words
 
+queue-forbids = Do not power: { $cautions }
 queue-overlay-live_inside = Live under knobs or back
 queue-overlay-line_on_earth = Line on the earth wire
 queue-overlay-prove_outlet = Prove the outlet
@@ -113,6 +114,9 @@ queue-state = State
 queue-look = Look at it
 queue-look-verdict = Verdict and findings
 queue-look-new = Inspect it
+unit-delete = Delete this unit
+unit-delete-what = All that was found of it goes for good, with its photos and the older copies of the record. It is also gone on a device that takes in your next bundle. There is no undo.
+unit-delete-now = Delete { $label } for good
 queue-gone = This unit is not in the queue
 queue-to-queue = To the queue
 queue-who = No name stands beside changes yet.

@@ -186,6 +186,37 @@ fn wrong_types_of_what_is_set() {
     }
 }
 
+/// Whoever once got a bundle knows the ids in it: a unit of their own must not stand in for one that is here.
+#[test]
+fn an_inspection_that_another_unit_has() {
+    let mut trap = Trap::new();
+    let events = trap.apart.events();
+    let other = |id: &Uuid| Uuid::from_u128(id.as_u128() ^ (1 << 40));
+    let renamed = |event: &Value| {
+        let mut event = event.clone();
+        for field in ["id", "intent", "unit"] {
+            let id: Uuid = serde_json::from_value(event[field].clone()).unwrap();
+            event[field] = json!(other(&id));
+        }
+        for field in ["supersedes", "undoes", "restores"] {
+            if let Ok(ids) = serde_json::from_value::<Vec<Uuid>>(event[field].clone()) {
+                event[field] = json!(ids.iter().map(other).collect::<Vec<_>>());
+            } else if let Ok(id) = serde_json::from_value::<Uuid>(event[field].clone()) {
+                event[field] = json!(other(&id));
+            }
+        }
+        event
+    };
+    let both: Vec<Value> = events.iter().cloned().chain(events.iter().map(renamed)).collect();
+    let apart = trap.apart.with_events(&both);
+    let refusal = trap.with(&apart, "one inspection of two units");
+    let is_named = matches!(
+        refusal,
+        BundleError::Store(crate::store::StoreError::Dangling { field: "inspection", .. })
+    );
+    assert!(is_named, "{refusal:?}");
+}
+
 #[test]
 fn ids_that_dangle() {
     let mut trap = Trap::new();

@@ -1,9 +1,9 @@
 //! What the engine makes of units, kept so that a list need not ask it.
 
 use super::refresh::refresh;
-use crate::store::Store;
 use crate::store::column::{Id, json_text};
 use crate::store::error::Result;
+use crate::store::{Inspection, Store};
 use rusqlite::{Connection, params};
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -80,6 +80,16 @@ impl Store {
     /// The record cannot be read.
     pub fn place_of(&self, unit: Uuid) -> Result<i64> {
         place_of(&self.conn, unit)
+    }
+
+    /// The place in the log of the last event of an inspection; 0 where there is none.
+    ///
+    /// # Errors
+    /// The record cannot be read.
+    pub fn place_in(&self, inspection: &Inspection) -> Result<i64> {
+        let sql = include_str!("../sql/event_place_of_inspection.sql");
+        let mut statement = self.conn.prepare_cached(sql)?;
+        Ok(statement.query_row([Id(inspection.unit), Id(inspection.id)], |row| row.get(0))?)
     }
 
     /// How many units have a class that is not known, or by another version of the engine.

@@ -194,7 +194,11 @@ const CAME_IN: [(&str, &str, Known<'static>); 4] = [
     (
         "Picnic portable",
         "portable_radio",
-        &[("plug", &["battery_only"]), ("rating_plate", &["battery"]), ("kind", &["portable_radio"])],
+        &[
+            ("plug", &["battery_only"]),
+            ("rating_plate", &["battery"]),
+            ("kind", &["portable_radio"]),
+        ],
     ),
 ];
 
