@@ -4,8 +4,8 @@
 
 use coldchassis_core::workbench::{
     ChargeView, ChartView, CircuitView, FeedsView, GridView, HeaterView, InspectionView,
-    InsulationView, MeasureView, NewUnit, PresetView, ProofView, QuestionView, ReadingsView,
-    RemediesView, RepairView, TouchTestView, TubeHit, TubeRead, UnitView, presets, take_in,
+    InsulationView, MeasureView, NewUnit, ProofView, QuestionView, ReadingsView, RemediesView,
+    RepairView, TouchTestView, TubeHit, TubeRead, UnitView, take_in,
 };
 use serde_json::Value;
 use tauri::ipc::Invoke;
@@ -101,11 +101,6 @@ pub fn handler() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
 #[command(async)]
 fn list_units(desk: Desked<'_>, text: Option<String>) -> Answer<Vec<UnitView>> {
     desk.with(|bench| bench.units(text.as_deref()))
-}
-
-#[command(async)]
-fn list_presets(desk: Desked<'_>) -> Answer<Vec<PresetView>> {
-    desk.with(|bench| Ok(presets(bench.words())))
 }
 
 #[command(async)]

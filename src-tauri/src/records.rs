@@ -3,9 +3,9 @@
 use std::path::PathBuf;
 
 use coldchassis_core::workbench::{
-    BundleView, DocumentView, ImportView, QueueAsk, QueueCounts, QueueLine, QueueView,
+    BundleView, DocumentView, ImportView, PresetView, QueueAsk, QueueCounts, QueueLine, QueueView,
     RecoveredView, RegionView, ReportAsk, SnapshotView, TagPaper, UnitView, look_at_bundle,
-    regions,
+    presets, regions,
 };
 use tauri::{State, command};
 use uuid::Uuid;
@@ -40,6 +40,11 @@ pub fn list_places(desk: Desked<'_>, text: String) -> Answer<Vec<String>> {
 #[command(async)]
 pub fn count_pending(desk: Desked<'_>) -> Answer<u32> {
     desk.with(|bench| bench.pending())
+}
+
+#[command(async)]
+pub fn list_presets(desk: Desked<'_>) -> Answer<Vec<PresetView>> {
+    desk.with(|bench| Ok(presets(bench.words())))
 }
 
 #[command(async)]
