@@ -310,6 +310,8 @@ fn reasons() -> Vec<Expansion> {
     vec![reasons]
 }
 
+const FORBIDDING: &[&str] = &["line_on_earth", "damaged_cord", "filter_capacitors", "wrong_supply"];
+
 fn cautions() -> Vec<Expansion> {
     let mut overlays = of("overlay-{}", OverlayId::IDS);
     // Only the leak through the earth wire says a figure; saying random verdicts finds any other.
@@ -317,6 +319,8 @@ fn cautions() -> Vec<Expansion> {
     vec![
         overlays,
         of("overlay-{}-why", OverlayId::IDS),
+        // Those that forbid power, whatever the class.
+        of("overlay-{}-name", FORBIDDING),
         of("fault-{}", Fault::IDS),
         of("fault-{}-what", Fault::IDS),
         of("part-{}", Part::IDS),

@@ -104,7 +104,8 @@ fn cord_and_plate_are_looked_at_first_and_a_plate_that_is_not_there_is_no_refusa
     assert_eq!(first(&mut door), None);
     assert!(door.touch_test(id).unwrap().refused.is_empty());
     door.answer(id, "cord", json!("cracked")).unwrap();
-    assert_eq!(door.touch_test(id).unwrap().refused, [say("permission-cautions-first")]);
+    let refused = "Do not power it until this is settled: the damaged cord.";
+    assert_eq!(door.touch_test(id).unwrap().refused, [refused]);
     door.answer(id, "cord", json!("sound")).unwrap();
     door.answer(id, "tingle", json!("reported")).unwrap();
     assert_eq!(door.touch_test(id).unwrap().refused, [say("permission-tingle")]);
