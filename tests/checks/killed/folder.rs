@@ -49,7 +49,9 @@ pub fn check_nothing_stays(home: &Home) {
         assert!(places.contains(&name(&path)), "{} stays for ever", path.display());
     }
     for path in paths(&home.snapshots()) {
-        assert!(snapshot_name(&path).is_some(), "{} stays for ever", path.display());
+        // The note of the copy that was put back last, one line: the next copy is due by it.
+        let is_note = name(&path) == "put_back";
+        assert!(is_note || snapshot_name(&path).is_some(), "{} stays for ever", path.display());
     }
     for path in paths(&home.given()) {
         assert_eq!(path, home.bundle(), "it stays for ever");
