@@ -50,45 +50,52 @@ fn touch_stopped(findings: &Findings) -> Option<Message> {
 
 /// What was found or measured that forbids power, whatever the class and however little else is known.
 pub fn found_against(findings: &Findings, overlays: &[OverlayId]) -> Vec<Message> {
-    let found = |overlay: &OverlayId| {
-        matches!(
-            overlay,
-            OverlayId::DamagedCord | OverlayId::FilterCapacitors | OverlayId::WrongSupply
-        )
-    };
-    let rejected = insulation_meaning(findings) == Some(InsulationMeaning::Rejected);
-    let others = [
-        (findings.says(Question::Tingle, "reported"), Message::new("permission-tingle")),
-        (rejected, Message::new("permission-insulation")),
-    ];
-    let cautions: Vec<OverlayId> = overlays.iter().copied().filter(found).collect();
-    let cautions = (!cautions.is_empty()).then(|| cautions_first(&cautions));
-    let others = others.into_iter().filter(|(is_so, _)| *is_so).map(|(_, message)| message);
-    touch_stopped(findings).into_iter().chain(cautions).chain(others).collect()
+    let cautions: Vec<OverlayId> = overlays.iter().copied().filter(is_found_bad).collect();
+    touch_stopped(findings).into_iter().chain(seen_or_felt(findings, &cautions)).collect()
 }
 
 /// The same but for the touch test itself: what forbids to plug it in even for that.
 pub fn forbids_power(findings: &Findings, verdict: &Verdict) -> Vec<Message> {
-    let insulation = insulation_meaning(findings);
-    let forbidding = forbidding(verdict);
-    let cautions = (!forbidding.is_empty()).then(|| cautions_first(&forbidding));
-    let conflict = !verdict.conflicts.is_empty();
-    let conflict = conflict.then(|| Message::new("permission-conflict"));
-    let found = [
-        // Current has gone through a person: whatever explains it may not be among the answers.
-        (findings.says(Question::Tingle, "reported"), "permission-tingle"),
-        (insulation == Some(InsulationMeaning::Rejected), "permission-insulation"),
-        // Enough behind a proven earth wire only.
-        (
-            insulation == Some(InsulationMeaning::EarthedOnly) && !is_earthed(findings, verdict),
-            "permission-insulation_unearthed",
-        ),
+    let forbids = |overlay: &OverlayId| *overlay == OverlayId::LineOnEarth || is_found_bad(overlay);
+    let overlays = verdict.overlays.iter().map(|overlay| overlay.id);
+    let cautions: Vec<OverlayId> = overlays.filter(forbids).collect();
+    let conflict = (!verdict.conflicts.is_empty()).then(|| Message::new("permission-conflict"));
+    // Enough behind a proven earth wire only.
+    let unearthed = insulation_meaning(findings) == Some(InsulationMeaning::EarthedOnly)
+        && !is_earthed(findings, verdict);
+    let unearthed = unearthed.then(|| Message::new("permission-insulation_unearthed"));
+    let doubts = verdict.doubts.iter().copied().map(doubtful);
+    conflict
+        .into_iter()
+        .chain(seen_or_felt(findings, &cautions))
+        .chain(unearthed)
+        .chain(doubts)
+        .chain(leak(findings))
+        .collect()
+}
+
+/// Cautions that say not to power it, by their names: on a tag of paper none stands below. Then what a person felt,
+/// and what an insulation test came to.
+fn seen_or_felt(findings: &Findings, cautions: &[OverlayId]) -> impl Iterator<Item = Message> {
+    let name = |overlay: &OverlayId| Message::new(format!("overlay-{}-name", overlay.id()));
+    let names: Vec<Message> = cautions.iter().map(name).collect();
+    let cautions = (!names.is_empty())
+        .then(|| Message::new("permission-cautions-first").list("cautions", names));
+    // Current has gone through a person: whatever explains it may not be among the answers.
+    let felt = findings.says(Question::Tingle, "reported");
+    let rejected = insulation_meaning(findings) == Some(InsulationMeaning::Rejected);
+    [
+        cautions,
+        felt.then(|| Message::new("permission-tingle")),
+        rejected.then(|| Message::new("permission-insulation")),
     ]
     .into_iter()
-    .filter(|(is_so, _)| *is_so)
-    .map(|(_, id)| Message::new(id));
-    let first = conflict.into_iter().chain(cautions).chain(found);
-    first.chain(verdict.doubts.iter().copied().map(doubtful)).chain(leak(findings)).collect()
+    .flatten()
+}
+
+/// Whether a caution that forbids power is of what was found, not of what may still be.
+fn is_found_bad(overlay: &OverlayId) -> bool {
+    matches!(overlay, OverlayId::DamagedCord | OverlayId::FilterCapacitors | OverlayId::WrongSupply)
 }
 
 fn doubtful(doubt: Doubt) -> Message {
@@ -124,26 +131,6 @@ fn leak(findings: &Findings) -> Option<Message> {
 
 /// Beyond this, 10 A, a path is as good as a wire and its current says nothing, mA.
 const MOST_SHOWN: f64 = 1e4;
-
-/// The cautions that forbid power, by their names: on a tag of paper no caution stands below.
-fn cautions_first(cautions: &[OverlayId]) -> Message {
-    let name = |overlay: &OverlayId| Message::new(format!("overlay-{}-name", overlay.id()));
-    Message::new("permission-cautions-first").list("cautions", cautions.iter().map(name).collect())
-}
-
-/// Those of the cautions beside the class that forbid power.
-fn forbidding(verdict: &Verdict) -> Vec<OverlayId> {
-    let forbids = |overlay: &OverlayId| {
-        matches!(
-            overlay,
-            OverlayId::LineOnEarth
-                | OverlayId::DamagedCord
-                | OverlayId::FilterCapacitors
-                | OverlayId::WrongSupply
-        )
-    };
-    verdict.overlays.iter().map(|overlay| overlay.id).filter(forbids).collect()
-}
 
 /// What would forbid power and can be seen from outside, where nobody has looked: not looking must not
 /// give the kinder tag.

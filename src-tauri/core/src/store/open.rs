@@ -1,5 +1,6 @@
 //! Opening a file: look before touching, then settings, then migrations.
 
+use super::aside::{JOURNAL, LOG};
 use super::error::{Result, StoreError};
 use super::snapshot::Snapshots;
 use super::{Store, projection, queue};
@@ -31,7 +32,7 @@ const USER_VERSION: usize = 60;
 const APPLICATION: usize = 68;
 
 /// What SQLite keeps beside a file while it is open: its log, and in a migration its rollback journal.
-const SIDES: [&str; 2] = ["-wal", "-journal"];
+const SIDES: [&str; 2] = [LOG, JOURNAL];
 
 /// Statements kept ready: the store has about fifty.
 const STATEMENTS: usize = 64;

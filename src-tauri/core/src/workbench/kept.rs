@@ -83,17 +83,16 @@ pub(super) fn has_something(store: &Store, inspection: Uuid) -> Result<bool, Pro
     Ok(found || !store.photos(inspection)?.is_empty())
 }
 
-/// When the repair was chosen that is proved in an inspection; nothing where none was.
-pub(super) fn chosen_at(store: &Store, inspection: Uuid) -> Result<Option<i64>, Problem> {
-    let kept = store.findings(inspection)?;
-    Ok(kept.iter().find(|kept| kept.key == CHOSEN).map(|kept| kept.at))
+/// The repair that was chosen, among what was found in an inspection; nothing where none was.
+pub(super) fn chosen(kept: &[Finding]) -> Option<&Finding> {
+    kept.iter().find(|kept| kept.key == CHOSEN)
 }
 
 /// What was entered of a proof, by line, since the repair was chosen: of another repair, or before it, it
 /// shows nothing.
 pub(super) fn entries(store: &Store, inspection: Uuid) -> Result<BTreeMap<String, Value>, Problem> {
     let kept = store.findings(inspection)?;
-    let chosen = kept.iter().find(|kept| kept.key == CHOSEN).map(|kept| kept.at);
+    let chosen = chosen(&kept).map(|kept| kept.at);
     let line = |kept: Finding| {
         let line = kept.key.strip_prefix(PROOF)?.strip_prefix('.')?.to_owned();
         chosen.is_none_or(|chosen| kept.at >= chosen).then_some((line, kept.value))

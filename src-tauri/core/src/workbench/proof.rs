@@ -167,7 +167,8 @@ impl Workbench {
             return Err(FieldError::new("line", message).into());
         }
         // A clock that was set back must not make it an entry of before the repair was chosen.
-        let chosen = kept::chosen_at(&self.store, inspection)?.unwrap_or_default();
+        let kept = self.store.findings(inspection)?;
+        let chosen = kept::chosen(&kept).map_or(0, |kept| kept.at);
         self.set_after(inspection, found(&format!("{PROOF}.{line}"), entry), chosen)
     }
 

@@ -108,7 +108,7 @@ pub(super) fn proving(store: &Store, unit: Uuid) -> Result<Option<Proving>, Prob
 fn proving_of(store: &Store, inspection: Uuid) -> Result<Proving, Problem> {
     let (of, unit) = kept::find(store, inspection)?;
     let kept = store.findings(inspection)?;
-    let chosen = kept.iter().find(|kept| kept.key == CHOSEN).cloned();
+    let chosen = kept::chosen(&kept).cloned();
     let since = chosen.as_ref().map_or(i64::MAX, |chosen| chosen.at);
     let is_tested = kept.iter().any(|kept| kept.key.starts_with(LIVE_TEST) && kept.at >= since);
     let order = |one: &Inspection| (one.started_at, one.id);
